@@ -190,7 +190,6 @@ class YardCellsTest {
             best = Math.min(best, System.nanoTime() - begin);
             assertEquals(4800, yard.cells());
         }
-        System.out.println("yard ms " + best / 1e6);
         assertTrue(best < 300_000_000L, "took ns " + best);
     }
 
