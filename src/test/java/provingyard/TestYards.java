@@ -134,8 +134,7 @@ public final class TestYards {
     public TestYards surface(
             String id, SurfaceKind kind, double x1, double y1, double x2, double y2, double grade, double toward) {
         boolean planted = kind.planted();
-        List<LocalTime> traffic =
-                kind == SurfaceKind.WALK ? List.of(LocalTime.of(6, 30), LocalTime.of(19, 0)) : null;
+        List<LocalTime> traffic = kind == SurfaceKind.WALK ? List.of(LocalTime.of(6, 30), LocalTime.of(19, 0)) : null;
         surfaces.add(new Surface(
                 id,
                 kind,
@@ -165,8 +164,7 @@ public final class TestYards {
 
     /** A straight fence. */
     public TestYards fence(String id, double x1, double y1, double x2, double y2, double height) {
-        return structure(
-                id, StructureKind.FENCE, height, 0, false, List.of(new Point(x1, y1), new Point(x2, y2)));
+        return structure(id, StructureKind.FENCE, height, 0, false, List.of(new Point(x1, y1), new Point(x2, y2)));
     }
 
     /** A deciduous or evergreen tree. */

@@ -13,6 +13,9 @@ import provingyard.scenario.YardPlan.SurfaceKind;
  */
 public final class Yard {
 
+    /** Bearings that a horizon is given for. */
+    public static final int BEARINGS = SkyDome.BEARINGS;
+
     private final YardPlan plan;
     private final Cells cells;
     private final Geometry geometry;
@@ -21,7 +24,8 @@ public final class Yard {
 
     private Yard(Scenario scenario) {
         plan = scenario.yard();
-        geometry = new Geometry(plan, Leaves.over(scenario.season(), scenario.place().latitude()));
+        geometry = new Geometry(
+                plan, Leaves.over(scenario.season(), scenario.place().latitude()));
         cells = new Cells(plan, scenario.catalogue(), geometry);
         skyView = new double[cells.count()];
         rainShare = new double[cells.count()];
@@ -181,7 +185,8 @@ public final class Yard {
     }
 
     /**
-     * Height angles in degrees of the horizon along 64 bearings; entry i looks toward bearing (i + 0.5) * 360 / 64. Where
+     * Height angles in degrees of the horizon along {@link #BEARINGS} bearings; entry i looks toward bearing (i + 0.5) *
+     * 360 / 64. Where
      * roofs hang overhead or crowns let light through, the plain horizon that would leave as much sky.
      */
     public double[] horizon(double x, double y, double h) {

@@ -83,7 +83,9 @@ class YardCellsTest {
 
     @Test
     void aHollowGathersTheWaterAroundIt() {
-        Yard yard = Yard.of(TestYards.lawn(24, 24, 0.01, 180).hollow("dip", 12, 12, 5, 2, 0.4).scenario());
+        Yard yard = Yard.of(TestYards.lawn(24, 24, 0.01, 180)
+                .hollow("dip", 12, 12, 5, 2, 0.4)
+                .scenario());
         assertEquals(0.4, yard.hollow(yard.cellAt(12, 12)), 0.01);
         assertEquals(0, yard.hollow(yard.cellAt(2, 12)));
         int west = yard.cellAt(9, 12);
@@ -110,8 +112,16 @@ class YardCellsTest {
     @Test
     void aCourtyardDrainsInside() {
         List<Point> ring = List.of(
-                new Point(3, 3), new Point(15, 3), new Point(15, 15), new Point(3, 15), new Point(3, 3),
-                new Point(6, 6), new Point(6, 12), new Point(12, 12), new Point(12, 6), new Point(6, 6));
+                new Point(3, 3),
+                new Point(15, 3),
+                new Point(15, 15),
+                new Point(3, 15),
+                new Point(3, 3),
+                new Point(6, 6),
+                new Point(6, 12),
+                new Point(12, 12),
+                new Point(12, 6),
+                new Point(6, 6));
         Yard yard = Yard.of(TestYards.lawn(18, 18, 0.02, 90)
                 .structure("ring", StructureKind.BUILDING, 4, 0, false, ring)
                 .scenario());
@@ -172,8 +182,10 @@ class YardCellsTest {
 
     @Test
     void aShiftedYardIsTheShiftedAnswer() {
-        Yard a = Yard.of(TestYards.lawn(24, 18).building("h", 6, 6, 12, 9, 3, 0.5, true).scenario());
-        Yard b = Yard.of(TestYards.lawn(24, 18).building("h", 9, 9, 15, 12, 3, 0.5, true).scenario());
+        Yard a = Yard.of(
+                TestYards.lawn(24, 18).building("h", 6, 6, 12, 9, 3, 0.5, true).scenario());
+        Yard b = Yard.of(
+                TestYards.lawn(24, 18).building("h", 9, 9, 15, 12, 3, 0.5, true).scenario());
         assertEquals(a.skyView(5, 5, 0.4), b.skyView(8, 8, 0.4), 1e-9);
         assertEquals(a.rainShare(6.3, 5.8, 0.4), b.rainShare(9.3, 8.8, 0.4), 1e-9);
         assertEquals(a.shelter(5, 5, 1, 77), b.shelter(8, 8, 1, 77), 1e-9);

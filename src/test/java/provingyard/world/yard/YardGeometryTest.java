@@ -38,7 +38,8 @@ class YardGeometryTest {
     @Test
     void aLongHighWallTakesHalfTheSkyFromAPointAtItsFoot() {
         Yard yard = Yard.of(TestYards.lawn(30, 30)
-                .structure("wall", StructureKind.WALL, 1000, 0, false, List.of(new Point(-9000, 20), new Point(9000, 20)))
+                .structure(
+                        "wall", StructureKind.WALL, 1000, 0, false, List.of(new Point(-9000, 20), new Point(9000, 20)))
                 .scenario());
         assertEquals(0.5, yard.skyView(15, 19.9, 0), 0.005);
         assertEquals(0.5, yard.rainShare(15, 19.9, 0), 0.03);
@@ -133,10 +134,21 @@ class YardGeometryTest {
     }
 
     @Test
+    void underACrownTheTrunkLetsTheWindPass() {
+        Yard yard = Yard.of(
+                TestYards.lawn(30, 30).cell(2).tree("pine", 15, 15, 6, 10, true).scenario());
+        double crown = yard.shelter(15, 10, 5, 0);
+        double trunk = yard.shelter(15, 10, 1.5, 0);
+        assertTrue(crown < 0.6 && crown < trunk && trunk < 1, crown + " " + trunk);
+        assertEquals(0.4, yard.shelter(15, 15, 5, 0), 0.15, "in the crown some 60 % are lost");
+    }
+
+    @Test
     void aFenceSheltersALittleLessThanAWall() {
         TestYards fenced = TestYards.lawn(40, 40).cell(2).fence("fence", 0, 30, 40, 30, 2);
-        TestYards walled = TestYards.lawn(40, 40).cell(2).structure("w", StructureKind.WALL, 2, 0, false,
-                List.of(new Point(0, 30), new Point(40, 30)));
+        TestYards walled = TestYards.lawn(40, 40)
+                .cell(2)
+                .structure("w", StructureKind.WALL, 2, 0, false, List.of(new Point(0, 30), new Point(40, 30)));
         double fence = Yard.of(fenced.scenario()).shelter(20, 26, 1, 0);
         double wall = Yard.of(walled.scenario()).shelter(20, 26, 1, 0);
         assertTrue(wall < fence && fence < 0.7, wall + " " + fence);
