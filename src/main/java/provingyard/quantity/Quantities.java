@@ -172,8 +172,7 @@ public final class Quantities {
             case "feet", "foot", "'", "pies", "pie" -> dimension == Dimension.LENGTH ? "ft" : "";
             case "inch", "inches", "\"", "pulgadas" -> dimension == Dimension.LENGTH ? "in" : "";
             case "f", "c", "deg f", "deg c" -> {
-                boolean thermal =
-                        dimension == Dimension.TEMPERATURE || dimension == Dimension.TEMPERATURE_DIFFERENCE;
+                boolean thermal = dimension == Dimension.TEMPERATURE || dimension == Dimension.TEMPERATURE_DIFFERENCE;
                 yield thermal ? "°" + trimmed.substring(trimmed.length() - 1).toUpperCase(Locale.ROOT) : "";
             }
             case "hr", "hrs", "hour", "hours" -> dimension == Dimension.DURATION ? "h" : "";
