@@ -2,13 +2,24 @@ package provingyard.world.ground;
 
 import java.util.Arrays;
 
-/** Slab columns with a film of water and ice each: temperatures in °C (surface first), depths in m of water. */
+/**
+ * Slab columns, one for each class of paved cells, each under a film of water and ice of even depth: temperatures in °C
+ * (surface first), depths in m of water.
+ */
 final class Columns {
 
-    final int stride;
-    final double[] t;
+    private static final double WATER_CAPACITY = Freezing.WATER * Freezing.WATER_HEAT;
+    private static final double FUSION = Freezing.WATER * Freezing.FUSION;
+
     final double[] film;
     final double[] ice;
+    /** What the last pass would have evaporated had there been water enough, in m; negative for dew. */
+    final double[] potential;
+    /** What the last pass froze, in m; negative for melted. */
+    final double[] frozen;
+
+    private final int stride;
+    private final double[] t;
 
     Columns(int count, int stride, double temperature) {
         this.stride = stride;
@@ -16,6 +27,8 @@ final class Columns {
         Arrays.fill(t, temperature);
         film = new double[count];
         ice = new double[count];
+        potential = new double[count];
+        frozen = new double[count];
     }
 
     private Columns(Columns from) {
@@ -23,39 +36,31 @@ final class Columns {
         t = from.t.clone();
         film = from.film.clone();
         ice = from.ice.clone();
+        potential = from.potential.clone();
+        frozen = from.frozen.clone();
     }
 
     Columns copy() {
         return new Columns(this);
     }
 
-    boolean dry(int i) {
-        return film[i] == 0 && ice[i] == 0;
+    /** Surface temperature in °C. */
+    double surface(int k) {
+        return t[k * stride];
     }
 
-    /** Takes over another column's temperatures, film and ice. */
-    void take(int i, Columns from, int j) {
-        System.arraycopy(from.t, j * from.stride, t, i * stride, stride);
-        film[i] = from.film[j];
-        ice[i] = from.ice[j];
-    }
-
-    /** Largest difference in K from another column, at the surface and in the slab. */
-    double apart(int i, Columns other, int j, int nodes) {
-        double most = 0;
-        for (int n = 0; n < nodes; n += 2) {
-            most = Math.max(most, Math.abs(t[i * stride + n] - other.t[j * stride + n]));
+    /** Takes one more cell among {@code members}: its column's heat is shared out among all. */
+    void join(int k, int members, Columns from) {
+        for (int i = k * stride; i < (k + 1) * stride; i++) {
+            t[i] = (members * t[i] + from.t[i]) / (members + 1);
         }
-        return most;
     }
 
-    /** Adds water of a temperature; its heat mixes with film and surface node. */
-    void pour(int i, double water, double temperature, PavementSlab slab) {
-        double heat = water * Freezing.WATER * Freezing.WATER_HEAT;
-        double held = slab.surfaceCapacity() + film[i] * Freezing.WATER * Freezing.WATER_HEAT;
-        t[i * stride] = (t[i * stride] * held + temperature * heat) / (held + heat);
-        film[i] += water;
-        settle(i, held + heat);
+    /** Mixes poured water (mean depth in m, °C) with the surface. */
+    void pour(int k, double water, double temperature, PavementSlab slab) {
+        double heat = water * WATER_CAPACITY;
+        double held = slab.surfaceCapacity();
+        t[k * stride] = (t[k * stride] * held + temperature * heat) / (held + heat);
     }
 
     /**
@@ -64,57 +69,48 @@ final class Columns {
      *
      * @return water lost to the air in m; negative where dew fell
      */
-    double pass(int i, Exposure exposure, SurfaceAir air, double absorbed, double deep, double seconds) {
+    double pass(int k, Exposure exposure, SurfaceAir air, double absorbed, double deep, double seconds) {
         PavementSlab slab = exposure.slab;
         double emissivity = exposure.paving.emissivity();
-        int at = i * stride;
+        int at = k * stride;
         int steps = slab.substeps(seconds);
         double dt = seconds / steps;
         double lostSum = 0;
+        potential[k] = 0;
+        frozen[k] = 0;
         for (int n = 0; n < steps; n++) {
             double surface = t[at];
-            double lost = evaporated(i, surface, air, dt);
-            double fromFilm = Math.min(lost, film[i]);
+            double possible = air.evaporation(surface, dt);
+            potential[k] += possible;
+            double lost = Math.min(possible, film[k] + ice[k]);
+            double fromFilm = Math.min(lost, film[k]);
             double latent = lost * SurfaceHeat.VAPORISATION + (lost - fromFilm) * Freezing.FUSION;
             double flux = absorbed
                     - emissivity * SurfaceHeat.radiated(surface)
                     + air.convection * (air.air - surface)
                     - latent * Freezing.WATER / dt;
-            film[i] -= fromFilm;
-            ice[i] -= lost - fromFilm;
+            film[k] -= fromFilm;
+            ice[k] -= lost - fromFilm;
             lostSum += lost;
-            double extra = film[i] * Freezing.WATER * Freezing.WATER_HEAT;
+            double extra = film[k] * WATER_CAPACITY;
             slab.conduct(t, at, flux, extra, deep, dt);
-            settle(i, slab.surfaceCapacity() + extra);
+            settle(k, slab.surfaceCapacity() + extra);
         }
         return lostSum;
     }
 
-    /** Water that evaporates in a sub-step, no more than there is; negative for dew. Ice goes at the same pressure. */
-    private double evaporated(int i, double surface, SurfaceAir air, double seconds) {
-        double deficit = SurfaceAir.saturation(surface) - air.vapour;
-        double possible = air.convection
-                / SurfaceHeat.PSYCHROMETRIC
-                * deficit
-                * seconds
-                / (Freezing.WATER * SurfaceHeat.VAPORISATION);
-        return Math.min(possible, film[i] + ice[i]);
-    }
-
     /** Freezes what the cold of the surface node can freeze, or melts what its warmth can melt. */
-    private void settle(int i, double capacity) {
-        int at = i * stride;
-        double perDepth = Freezing.FUSION * Freezing.WATER;
-        if (t[at] < 0 && film[i] > 0) {
-            double freezes = Math.min(film[i], -t[at] * capacity / perDepth);
-            film[i] -= freezes;
-            ice[i] += freezes;
-            t[at] += freezes * perDepth / capacity;
-        } else if (t[at] > 0 && ice[i] > 0) {
-            double melts = Math.min(ice[i], t[at] * capacity / perDepth);
-            ice[i] -= melts;
-            film[i] += melts;
-            t[at] -= melts * perDepth / capacity;
+    private void settle(int k, double capacity) {
+        int at = k * stride;
+        double turns = 0;
+        if (t[at] < 0) {
+            turns = Math.min(film[k], -t[at] * capacity / FUSION);
+        } else if (t[at] > 0) {
+            turns = -Math.min(ice[k], t[at] * capacity / FUSION);
         }
+        film[k] -= turns;
+        ice[k] += turns;
+        frozen[k] += turns;
+        t[at] += turns * FUSION / capacity;
     }
 }

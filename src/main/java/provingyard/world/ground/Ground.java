@@ -97,9 +97,8 @@ public final class Ground {
     public void step(MinuteForcing weather, double[] landed) {
         minute++;
         pendingReference += weather.reference();
-        SurfaceAir air = new SurfaceAir(weather);
         if (weather.rain() > 0 || landed != null || standing) {
-            spread(weather, air, landed);
+            spread(weather, landed);
         }
         sinceBeat++;
         if (sinceBeat >= DRY_BEAT || sinceBeat >= WET_BEAT && minute - lastWater <= DRY_BEAT) {
@@ -107,12 +106,12 @@ public final class Ground {
             pendingReference = 0;
             sinceBeat = 0;
         }
-        pavement.minute(air, walkEvaporation);
+        pavement.minute(weather, walkEvaporation);
     }
 
-    private void spread(MinuteForcing weather, SurfaceAir air, double[] landed) {
+    private void spread(MinuteForcing weather, double[] landed) {
         double fall = weather.rain();
-        double rainTemperature = air.rainTemperature(weather.dewPoint());
+        double rainTemperature = rainTemperature(weather);
         double left = fall * keptOff;
         double watered = 0;
         standing = false;
@@ -147,6 +146,11 @@ public final class Ground {
         if (fall > 0 || watered > 0) {
             lastWater = minute;
         }
+    }
+
+    /** Half way to the dew point, near the wet bulb, not under freezing (common practice, no source). */
+    private static double rainTemperature(MinuteForcing weather) {
+        return Math.max(0, (weather.air() + weather.dewPoint()) / 2);
     }
 
     private double wet(int slot, double rainAndRunOn, double temperature, double sprayed) {

@@ -7,17 +7,20 @@ import java.util.Map;
 /**
  * Temperature, film and ice of the paved cells.
  *
- * <p>Cells of one paving and one exposure share a column as long as they were wetted alike: by dew and rain in the open.
- * A cell that takes irrigation water, run-on or another share of the rain gets a column of its own, and goes back to its
- * class when both are dry and their temperatures have met within {@value #ALIKE} K. Cold pavements (any column or the air
- * under {@value #COLD} °C) are computed each minute, warm ones every {@value #WARM_BEAT} minutes.
+ * <p>Cells of one paving and one exposure share two slab columns: one for those that only dew wets, one for those under
+ * water or ice from rain, irrigation or run-on. Each wet cell keeps its own film and ice, which dry and freeze at the wet
+ * column's rates; the column's heat balance sees their mean. A cell that changes sides takes its heat along. Cold
+ * pavements (air or any surface under {@value #COLD} °C) are computed each minute, warm ones every {@value #WARM_BEAT}
+ * minutes.
  */
 final class Pavement {
 
-    private static final double ALIKE = 0.25;
     private static final double COLD = 3;
-    static final int WARM_BEAT = 5;
+    private static final int WARM_BEAT = 5;
     private static final double DEEP_LAG_MINUTES = 20 * 1440.0;
+
+    /** Water that a full hollow holds in m (common practice, no source). */
+    private static final double HOLLOW = 0.03;
 
     final int[] slotOf;
     final int count;
@@ -25,11 +28,15 @@ final class Pavement {
     private final int[] classOf;
     private final double[] holds;
     private final Exposure[] exposures;
-    private final double[] absorbed;
-    private final Columns classes;
-    private final Columns own;
-    private final boolean[] alone;
-    private final int[] members;
+    private final double[] film;
+    private final double[] ice;
+    private final boolean[] wet;
+    private final Columns dryColumns;
+    private final Columns wetColumns;
+    private final int[] dryCells;
+    private final int[] wetCells;
+    private final double[] poured;
+    private final double[] pouredWarmth;
     private double deep;
     private int since;
 
@@ -38,38 +45,40 @@ final class Pavement {
         slotOf = new int[cells.count()];
         Arrays.fill(slotOf, -1);
         int n = 0;
+        Map<Long, Integer> place = new LinkedHashMap<>();
+        Map<Integer, Exposure> kinds = new LinkedHashMap<>();
         for (int c = 0; c < cells.count(); c++) {
             if (cells.paved(c)) {
                 slotOf[c] = n++;
+                int k = place.computeIfAbsent(Exposure.key(cells, c), key -> place.size());
+                if (!kinds.containsKey(k)) {
+                    kinds.put(k, new Exposure(cells, c));
+                }
             }
         }
         count = n;
+        exposures = kinds.values().toArray(Exposure[]::new);
         classOf = new int[n];
         holds = new double[n];
-        Map<Long, Exposure> byKey = new LinkedHashMap<>();
-        Map<Long, Integer> place = new LinkedHashMap<>();
+        dryCells = new int[exposures.length];
         for (int c = 0; c < cells.count(); c++) {
             int s = slotOf[c];
             if (s >= 0) {
-                long key = Exposure.key(cells, c);
-                if (!byKey.containsKey(key)) {
-                    byKey.put(key, new Exposure(cells, c));
-                    place.put(key, place.size());
-                }
-                classOf[s] = place.get(key);
-                holds[s] = cells.pavings().get(cells.paving()[c]).filmHeld() + 0.03 * cells.hollow()[c];
+                classOf[s] = place.get(Exposure.key(cells, c));
+                holds[s] = exposures[classOf[s]].paving.filmHeld() + HOLLOW * cells.hollow()[c];
+                dryCells[classOf[s]]++;
             }
         }
-        exposures = byKey.values().toArray(Exposure[]::new);
-        absorbed = new double[exposures.length];
-        int stride = Arrays.stream(exposures).mapToInt(e -> e.slab.nodes()).max().orElse(1);
-        classes = new Columns(exposures.length, stride, deepGround);
-        own = new Columns(n, stride, deepGround);
-        alone = new boolean[n];
-        members = new int[exposures.length];
-        for (int s = 0; s < n; s++) {
-            members[classOf[s]]++;
-        }
+        film = new double[n];
+        ice = new double[n];
+        wet = new boolean[n];
+        wetCells = new int[exposures.length];
+        poured = new double[exposures.length];
+        pouredWarmth = new double[exposures.length];
+        int stride =
+                Arrays.stream(exposures).mapToInt(e -> e.slab.nodes()).max().orElse(1);
+        dryColumns = new Columns(exposures.length, stride, deepGround);
+        wetColumns = new Columns(exposures.length, stride, deepGround);
         deep = deepGround;
     }
 
@@ -80,11 +89,15 @@ final class Pavement {
         classOf = from.classOf;
         holds = from.holds;
         exposures = from.exposures;
-        absorbed = from.absorbed.clone();
-        classes = from.classes.copy();
-        own = from.own.copy();
-        alone = from.alone.clone();
-        members = from.members.clone();
+        film = from.film.clone();
+        ice = from.ice.clone();
+        wet = from.wet.clone();
+        dryColumns = from.dryColumns.copy();
+        wetColumns = from.wetColumns.copy();
+        dryCells = from.dryCells.clone();
+        wetCells = from.wetCells.clone();
+        poured = from.poured.clone();
+        pouredWarmth = from.pouredWarmth.clone();
         deep = from.deep;
         since = from.since;
     }
@@ -101,57 +114,102 @@ final class Pavement {
     /** Adds water (m) of a temperature (°C) to a cell and returns what runs off (m). */
     double receive(int s, double water, double temperature) {
         int k = classOf[s];
-        if (!alone[s]) {
-            alone[s] = true;
-            members[k]--;
-            own.take(s, classes, k);
+        if (!wet[s]) {
+            wetColumns.join(k, wetCells[k]++, dryColumns);
+            dryCells[k]--;
+            wet[s] = true;
+            film[s] = dryColumns.film[k];
+            ice[s] = dryColumns.ice[k];
         }
-        own.pour(s, water, temperature, exposures[k].slab);
-        double over = Math.max(0, Math.min(own.film[s], own.film[s] + own.ice[s] - holds[s]));
-        own.film[s] -= over;
+        poured[k] += water;
+        pouredWarmth[k] += water * temperature;
+        double filled = film[s] + water;
+        double over = Math.max(0, Math.min(filled, filled + ice[s] - holds[s]));
+        film[s] = filled - over;
         return over;
     }
 
     /** Passes a minute; most do nothing while it is warm. Evaporation in m3 is added to the sum. */
-    void minute(SurfaceAir air, Sum evaporation) {
+    void minute(MinuteForcing weather, Sum evaporation) {
         since++;
-        deep += (air.air - deep) / DEEP_LAG_MINUTES;
-        if (since >= WARM_BEAT || cold(air)) {
-            beat(air, evaporation);
+        deep += (weather.air() - deep) / DEEP_LAG_MINUTES;
+        for (int k = 0; k < exposures.length; k++) {
+            if (poured[k] > 0) {
+                wetColumns.pour(k, poured[k] / wetCells[k], pouredWarmth[k] / poured[k], exposures[k].slab);
+                poured[k] = 0;
+                pouredWarmth[k] = 0;
+            }
+        }
+        if (since >= WARM_BEAT || cold(weather.air())) {
+            beat(new SurfaceAir(weather), evaporation);
             since = 0;
         }
     }
 
-    private boolean cold(SurfaceAir air) {
-        if (air.air < COLD) {
-            return true;
+    private boolean cold(double air) {
+        boolean cold = air < COLD;
+        for (int k = 0; k < exposures.length && !cold; k++) {
+            cold = dryColumns.surface(k) < COLD || wetCells[k] > 0 && wetColumns.surface(k) < COLD;
         }
-        for (int k = 0; k < exposures.length; k++) {
-            if (classes.t[k * classes.stride] < COLD) {
-                return true;
-            }
-        }
-        return false;
+        return cold;
     }
 
     private void beat(SurfaceAir air, Sum evaporation) {
         double seconds = 60.0 * since;
+        takeMeans();
         double lost = 0;
         for (int k = 0; k < exposures.length; k++) {
-            absorbed[k] = exposures[k].absorbed(air);
-            lost += members[k] * classes.pass(k, exposures[k], air, absorbed[k], deep, seconds);
+            double absorbed = exposures[k].absorbed(air);
+            lost += dryCells[k] * dryColumns.pass(k, exposures[k], air, absorbed, deep, seconds);
+            if (wetCells[k] > 0) {
+                wetColumns.pass(k, exposures[k], air, absorbed, deep, seconds);
+            }
         }
         for (int s = 0; s < count; s++) {
-            if (alone[s]) {
-                int k = classOf[s];
-                lost += own.pass(s, exposures[k], air, absorbed[k], deep, seconds);
-                if (own.dry(s) && classes.dry(k) && own.apart(s, classes, k, exposures[k].slab.nodes()) < ALIKE) {
-                    alone[s] = false;
-                    members[k]++;
-                }
+            if (wet[s]) {
+                lost += passCell(s, classOf[s]);
             }
         }
         evaporation.add(lost * area);
+    }
+
+    private void takeMeans() {
+        Arrays.fill(wetColumns.film, 0);
+        Arrays.fill(wetColumns.ice, 0);
+        for (int s = 0; s < count; s++) {
+            if (wet[s]) {
+                wetColumns.film[classOf[s]] += film[s];
+                wetColumns.ice[classOf[s]] += ice[s];
+            }
+        }
+        for (int k = 0; k < exposures.length; k++) {
+            wetColumns.film[k] /= Math.max(1, wetCells[k]);
+            wetColumns.ice[k] /= Math.max(1, wetCells[k]);
+        }
+    }
+
+    private double passCell(int s, int k) {
+        double lost = Math.min(wetColumns.potential[k], film[s] + ice[s]);
+        double fromFilm = Math.min(lost, film[s]);
+        film[s] -= fromFilm;
+        ice[s] = Math.max(0, ice[s] - (lost - fromFilm));
+        double turns = Math.max(-ice[s], Math.min(film[s], wetColumns.frozen[k]));
+        film[s] -= turns;
+        ice[s] += turns;
+        if (film[s] == 0 && ice[s] == 0) {
+            leave(s, k);
+        }
+        return lost;
+    }
+
+    /** A cell that has dried goes back to its class's dry side, whose dew, if any, it comes to share. */
+    private void leave(int s, int k) {
+        wet[s] = false;
+        int others = dryCells[k]++;
+        dryColumns.join(k, others, wetColumns);
+        dryColumns.film[k] *= others / (others + 1.0);
+        dryColumns.ice[k] *= others / (others + 1.0);
+        wetCells[k]--;
     }
 
     /** Water and ice in m3. */
@@ -165,16 +223,16 @@ final class Pavement {
 
     /** Film of a slot in m. */
     double film(int s) {
-        return alone[s] ? own.film[s] : classes.film[classOf[s]];
+        return wet[s] ? film[s] : dryColumns.film[classOf[s]];
     }
 
     /** Ice of a slot in m of water. */
     double ice(int s) {
-        return alone[s] ? own.ice[s] : classes.ice[classOf[s]];
+        return wet[s] ? ice[s] : dryColumns.ice[classOf[s]];
     }
 
     /** Surface temperature of a slot in °C. */
     double surface(int s) {
-        return alone[s] ? own.t[s * own.stride] : classes.t[classOf[s] * classes.stride];
+        return wet[s] ? wetColumns.surface(classOf[s]) : dryColumns.surface(classOf[s]);
     }
 }

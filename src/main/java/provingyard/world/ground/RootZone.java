@@ -42,7 +42,7 @@ final class RootZone {
     private final double[] conductivity;
     private final double[] tenth;
     private final double[] coefficient;
-    private final double[] sunFactor;
+    private final double[] draws;
     private final double[] depletion;
     private final double[] holds;
     private final double[] store;
@@ -71,7 +71,7 @@ final class RootZone {
         conductivity = new double[n];
         tenth = new double[n];
         coefficient = new double[n];
-        sunFactor = new double[n];
+        draws = new double[n];
         depletion = new double[n];
         holds = new double[n];
         store = new double[n];
@@ -101,7 +101,7 @@ final class RootZone {
         conductivity[s] = soil.conductivity() * cells.keeps()[c];
         tenth[s] = soil.drainage() / 60;
         coefficient[s] = plant.coefficient();
-        sunFactor[s] = 0.5 + 0.5 * cells.sunShare(c);
+        draws[s] = plant.coefficient() * (0.5 + 0.5 * cells.sunShare(c));
         depletion[s] = plant.depletion();
         holds[s] = HELD / (1 + 20 * cells.grade()[c]) + HOLLOW * cells.hollow()[c];
         store[s] = wilting[s] + startWetness * (field[s] - wilting[s]);
@@ -117,8 +117,8 @@ final class RootZone {
         full = from.full;
         conductivity = from.conductivity;
         tenth = from.tenth;
-        coefficient = from.coefficient.clone();
-        sunFactor = from.sunFactor;
+        coefficient = from.coefficient;
+        draws = from.draws.clone();
         depletion = from.depletion;
         holds = from.holds;
         store = from.store.clone();
@@ -176,7 +176,7 @@ final class RootZone {
             double p = SoilWater.adjustedDepletion(depletion[s], coefficient[s] * dayMillimetres);
             double available = store[s] - wilting[s];
             double ks = Math.min(1, Math.max(0, available / ((1 - p) * (field[s] - wilting[s]))));
-            double drawn = Math.min(reference * coefficient[s] * sunFactor[s] * ks, available);
+            double drawn = Math.min(reference * draws[s] * ks, available);
             double left = store[s] - drawn;
             double drained = Math.min(Math.max(0, left - field[s]) * drains, conductivity[s] * 60 * minutes);
             store[s] = left - drained;
@@ -186,7 +186,7 @@ final class RootZone {
             drying[s] = ks < DYING ? drying[s] + minutes : 0;
             if (drying[s] >= DAYS_TO_DIE * DAY_MINUTES && !dead[s]) {
                 dead[s] = true;
-                coefficient[s] *= BARE;
+                draws[s] *= BARE;
             }
         }
         evapotranspiration.add(drawnSum * area);

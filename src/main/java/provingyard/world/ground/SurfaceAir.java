@@ -1,7 +1,7 @@
 package provingyard.world.ground;
 
 /**
- * Air and sky over the pavements in one minute, worked out once for all of them.
+ * Air and sky over the pavements over a beat, worked out once for all of them.
  */
 final class SurfaceAir {
 
@@ -10,8 +10,9 @@ final class SurfaceAir {
     private static final double[] SATURATION = saturationTable();
 
     final double air;
-    final double vapour;
     final double convection;
+    private final double vapour;
+    private final double evaporates;
     final double sky;
     final double walls;
     final double beam;
@@ -23,6 +24,7 @@ final class SurfaceAir {
         air = f.air();
         vapour = saturation(f.dewPoint());
         convection = SurfaceHeat.convection(f.wind());
+        evaporates = convection / SurfaceHeat.PSYCHROMETRIC / (Freezing.WATER * SurfaceHeat.VAPORISATION);
         double black = SurfaceHeat.radiated(air);
         sky = SurfaceHeat.cloudy(Math.min(1, SurfaceHeat.brutsaert(air, vapour)), f.cloud()) * black;
         walls = black;
@@ -35,9 +37,9 @@ final class SurfaceAir {
                 GroundCells.BEARINGS - 1, (int) ((turn - Math.floor(turn)) * GroundCells.BEARINGS));
     }
 
-    /** Temperature of falling rain: half way to the dew point, near the wet bulb, not under freezing (common practice). */
-    double rainTemperature(double dewPoint) {
-        return Math.max(0, (air + dewPoint) / 2);
+    /** Depth of water in m that a wet surface of a temperature would lose in a time; negative where dew falls. */
+    double evaporation(double surface, double seconds) {
+        return evaporates * (saturation(surface) - vapour) * seconds;
     }
 
     /** Saturation vapour pressure in kPa from a table (error under 2e-5 of it between -60 and 90 °C). */

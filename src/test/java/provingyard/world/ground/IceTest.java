@@ -25,19 +25,22 @@ class IceTest {
 
     @Test
     void wetWalkFreezesOnAClearCalmNightWithTheAirAboveZero() {
-        assertTrue(iceAfter(Plots.night(1.5, -1.5, 0.5, 0), 4) > 0.3);
+        double ice = iceAfter(Plots.night(2.5, 0.5, 0.5, 0), 6);
+        assertTrue(ice > 0.3, ice + " mm");
     }
 
     @Test
     void cloudOrWindKeepsItWet() {
-        assertEquals(0, iceAfter(Plots.night(1.5, -1.5, 0.5, 1), 4), 0);
-        assertEquals(0, iceAfter(Plots.night(1.5, -1.5, 6, 0), 4), 0);
+        assertEquals(0, iceAfter(Plots.night(2.5, 0.5, 0.5, 1), 6), 0);
+        assertEquals(0, iceAfter(Plots.night(2.5, 0.5, 8, 0), 6), 0);
     }
 
     @Test
     void coldSlabFreezesMore() {
-        MinuteForcing night = Plots.night(1, -2, 1, 0.5);
-        assertTrue(iceAfter(night, -4) > iceAfter(night, 4) + 0.2);
+        MinuteForcing night = Plots.night(2.5, 0.5, 1, 0.6);
+        double cold = iceAfter(night, -4);
+        double warm = iceAfter(night, 6);
+        assertTrue(cold > warm + 0.2, cold + " against " + warm);
     }
 
     @Test
