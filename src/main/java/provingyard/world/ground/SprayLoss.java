@@ -74,7 +74,7 @@ public final class SprayLoss {
     /**
      * Share (0 to 0.6) that does not reach the ground, as the simulator uses it: Playan's regressions for day (E13) and
      * night (E2), joined linearly while the sun stands between the horizon and 10 degrees, never under the night's
-     * intercept; scaled by drop size as (1.5 mm / drop)^0.5 within 0.6 and 1.8, since fine drops evaporate and drift
+     * intercept; scaled by drop size as (1.5 mm / drop)^0.5 within 0.6 and 2.5, since fine drops evaporate and drift
      * more (the scaling: common practice, no source).
      *
      * @param wind m/s at 2 m
@@ -86,7 +86,7 @@ public final class SprayLoss {
         double night = solidSetNight(wind);
         double day = Math.max(3.7, solidSetDay(wind, humidity));
         double byDay = Math.min(1, Math.max(0, sunAltitude / 10));
-        double coarse = Math.min(1.8, Math.max(0.6, Math.sqrt(1.5e-3 / drop)));
+        double coarse = Math.min(2.5, Math.max(0.6, Math.sqrt(1.5e-3 / drop)));
         return Math.min(0.6, 0.01 * coarse * (night + byDay * (day - night)));
     }
 }

@@ -33,8 +33,7 @@ final class SurfaceAir {
         beam = f.sun() - diffuse;
         sunAltitude = f.sunAltitude();
         double turn = f.sunBearing() / 360;
-        bearing = Math.min(
-                GroundCells.BEARINGS - 1, (int) ((turn - Math.floor(turn)) * GroundCells.BEARINGS));
+        bearing = Math.min(GroundCells.BEARINGS - 1, (int) ((turn - Math.floor(turn)) * GroundCells.BEARINGS));
     }
 
     /** Depth of water in m that a wet surface of a temperature would lose in a time; negative where dew falls. */

@@ -24,12 +24,6 @@ public record Totals(
 
     /** What is missing or too much against the store at the first minute, in m3. */
     public double residual(double storeAtStart) {
-        return rain
-                + irrigation
-                - evapotranspiration
-                - walkEvaporation
-                - runoff
-                - percolation
-                - (store - storeAtStart);
+        return rain + irrigation - evapotranspiration - walkEvaporation - runoff - percolation - (store - storeAtStart);
     }
 }

@@ -74,8 +74,8 @@ final class WettingFronts {
         double content = depth[s] > 0 ? ambient[s] + zone[s] / depth[s] : saturation;
         double missing = saturation - content;
         if (missing > 1e-6) {
-            double taken = Math.min(
-                    available, GreenAmpt.quadratic(conductivity[s], suction * missing, pulse[s], MINUTE));
+            double taken =
+                    Math.min(available, GreenAmpt.quadratic(conductivity[s], suction * missing, pulse[s], MINUTE));
             pulse[s] += taken;
             if (pulse[s] >= missing * depth[s]) {
                 zone[s] += pulse[s];
@@ -85,8 +85,7 @@ final class WettingFronts {
             return taken;
         }
         double fills = saturation - ambient[s];
-        double taken =
-                Math.min(available, GreenAmpt.quadratic(conductivity[s], suction * fills, zone[s], MINUTE));
+        double taken = Math.min(available, GreenAmpt.quadratic(conductivity[s], suction * fills, zone[s], MINUTE));
         zone[s] += taken;
         depth[s] = zone[s] / fills;
         return taken;
@@ -169,8 +168,8 @@ final class WettingFronts {
     }
 
     private WettingFronts single(int s) {
-        WettingFronts one = new WettingFronts(
-                new SoilCurve[] {curve[s]}, new double[] {conductivity[s]}, new double[] {roots[s]});
+        WettingFronts one =
+                new WettingFronts(new SoilCurve[] {curve[s]}, new double[] {conductivity[s]}, new double[] {roots[s]});
         one.zone[0] = zone[s];
         one.depth[0] = depth[s];
         one.pulse[0] = pulse[s];

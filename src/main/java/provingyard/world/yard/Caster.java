@@ -207,12 +207,7 @@ abstract class Caster {
         private final double rain;
 
         private Crown(Tree tree, double leaves) {
-            super(
-                    tree.height(),
-                    0.65 - 0.35 * leaves,
-                    tree.at().x(),
-                    tree.at().y(),
-                    tree.canopy() / 2);
+            super(tree.height(), 0.65 - 0.35 * leaves, tree.at().x(), tree.at().y(), tree.canopy() / 2);
             x = tree.at().x();
             y = tree.at().y();
             squared = tree.canopy() * tree.canopy() / 4;

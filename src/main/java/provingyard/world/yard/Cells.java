@@ -40,8 +40,10 @@ final class Cells {
         ny = across(plan.size().y(), plan.cell());
         List<Surface> all = plan.surfaces();
         soil = indices(all, catalogue.soils().stream().map(Catalogue.Soil::id).toList(), Surface::soil);
-        plant = indices(all, catalogue.plants().stream().map(Catalogue.Plant::id).toList(), Surface::plant);
-        paving = indices(all, catalogue.pavings().stream().map(Catalogue.Paving::id).toList(), Surface::paving);
+        plant = indices(
+                all, catalogue.plants().stream().map(Catalogue.Plant::id).toList(), Surface::plant);
+        paving = indices(
+                all, catalogue.pavings().stream().map(Catalogue.Paving::id).toList(), Surface::paving);
         walks = IntStream.range(0, all.size())
                 .filter(s -> all.get(s).kind() == SurfaceKind.WALK)
                 .toArray();
@@ -67,8 +69,7 @@ final class Cells {
         return Math.max(1, (int) Math.ceil(size / cell - 1e-6));
     }
 
-    private static int[] indices(
-            List<Surface> surfaces, List<String> ids, Function<Surface, String> id) {
+    private static int[] indices(List<Surface> surfaces, List<String> ids, Function<Surface, String> id) {
         return surfaces.stream().mapToInt(s -> ids.indexOf(id.apply(s))).toArray();
     }
 
@@ -99,7 +100,8 @@ final class Cells {
         int base = IntStream.range(0, plan.surfaces().size())
                 .filter(s -> plan.surfaces().get(s).id().equals(plan.base()))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("base surface '" + plan.base() + "' is not in the plan"));
+                .orElseThrow(
+                        () -> new IllegalArgumentException("base surface '" + plan.base() + "' is not in the plan"));
         int[] found = new int[count()];
         for (int i = 0; i < found.length; i++) {
             found[i] = base;

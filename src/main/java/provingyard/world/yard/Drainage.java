@@ -40,8 +40,7 @@ final class Drainage {
      * @param wayOut cells from which water leaves the site; ground that reaches none gets a drain at its lowest cell
      * @param orderOut receives the open cells, uphill first, then the closed ones
      */
-    static int[] downhill(
-            int nx, int ny, double[] ground, boolean[] closed, boolean[] wayOut, int[] orderOut) {
+    static int[] downhill(int nx, int ny, double[] ground, boolean[] closed, boolean[] wayOut, int[] orderOut) {
         Drainage d = new Drainage(nx, ny, ground, closed, wayOut.clone());
         d.flood();
         int[] to = new int[nx * ny];

@@ -134,8 +134,7 @@ final class Polygon {
     }
 
     /** Distance in m along a ray (direction of length 1) to a segment a-b; not above 0 where they do not meet. */
-    static double crossing(
-            double ox, double oy, double dx, double dy, double ax, double ay, double bx, double by) {
+    static double crossing(double ox, double oy, double dx, double dy, double ax, double ay, double bx, double by) {
         double sideA = dx * (ay - oy) - dy * (ax - ox);
         double sideB = dx * (by - oy) - dy * (bx - ox);
         if (sideA > 0 == sideB > 0) {

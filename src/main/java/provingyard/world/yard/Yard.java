@@ -21,7 +21,8 @@ public final class Yard {
 
     private Yard(Scenario scenario) {
         plan = scenario.yard();
-        geometry = new Geometry(plan, Leaves.over(scenario.season(), scenario.place().latitude()));
+        geometry = new Geometry(
+                plan, Leaves.over(scenario.season(), scenario.place().latitude()));
         cells = new Cells(plan, scenario.catalogue(), geometry);
         skyView = new double[cells.count()];
         rainShare = new double[cells.count()];

@@ -69,8 +69,7 @@ class GroundBalanceTest {
         double hour = minute / 60.0 % 24;
         double sun = Math.max(0, 600 * (1 - Math.abs(hour - 12) / 6));
         double air = cold + 4 * (1 - Math.abs(hour - 14) / 12);
-        return new MinuteForcing(
-                rain / 60e3, sun * 1e-8, air, air - 2, hour % 5, sun, hour / 24, sun / 10, 15 * hour);
+        return new MinuteForcing(rain / 60e3, sun * 1e-8, air, air - 2, hour % 5, sun, hour / 24, sun / 10, 15 * hour);
     }
 
     @Test
@@ -89,8 +88,7 @@ class GroundBalanceTest {
             copy.step(weather(m, -3, m % 100 < 20 ? 5 : 0), m % 60 < 10 ? landed : null);
         }
         assertEquals(ground.totals(), copy.totals());
-        assertTrue(Arrays.equals(
-                ground.cells().rainShare(), copy.cells().rainShare()));
+        assertTrue(Arrays.equals(ground.cells().rainShare(), copy.cells().rainShare()));
     }
 
     @Test

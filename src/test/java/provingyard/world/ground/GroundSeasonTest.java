@@ -17,12 +17,9 @@ class GroundSeasonTest {
             StringBuilder row = new StringBuilder();
             for (int x = 0; x < COLUMNS; x++) {
                 row.append(
-                        r > 20 && r < 40 && x > 20 && x < 45 ? 'r'
-                                : x % 18 < 2 || r % 35 < 2 ? 'w'
-                                : r > 64 ? 'd'
-                                : x < 30 ? 'c'
-                                : x < 60 ? 'l'
-                                : 'b');
+                        r > 20 && r < 40 && x > 20 && x < 45
+                                ? 'r'
+                                : x % 18 < 2 || r % 35 < 2 ? 'w' : r > 64 ? 'd' : x < 30 ? 'c' : x < 60 ? 'l' : 'b');
             }
             rows[r] = row.toString();
         }
@@ -36,7 +33,15 @@ class GroundSeasonTest {
         double air = 5 + day % 7 - 3 + 5 * (1 - Math.abs(hour - 14) / 6);
         double rain = day % 5 == 3 && hour >= 14 && hour < 15.5 ? 4.0 / 60e3 : 0;
         return new MinuteForcing(
-                rain, sun * 4e-9, air, air - 3, 1 + day % 3, sun, day % 5 / 5.0, 30 - 6 * Math.abs(hour - 12), 15 * hour);
+                rain,
+                sun * 4e-9,
+                air,
+                air - 3,
+                1 + day % 3,
+                sun,
+                day % 5 / 5.0,
+                30 - 6 * Math.abs(hour - 12),
+                15 * hour);
     }
 
     @Test

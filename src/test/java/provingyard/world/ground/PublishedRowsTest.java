@@ -25,13 +25,14 @@ class PublishedRowsTest {
 
     @TestFactory
     Stream<DynamicTest> formulaMeetsItsRow() {
-        return CHECKS.entrySet().stream().map(check -> DynamicTest.dynamicTest(check.getKey(), () -> {
-            JsonNode row = ROWS.get(check.getKey());
-            assertEquals(
-                    row.get("expected").asDouble(),
-                    check.getValue().applyAsDouble(row.get("inputs")),
-                    Reference.tolerance(row) * 1.0001);
-        }));
+        return CHECKS.entrySet().stream()
+                .map(check -> DynamicTest.dynamicTest(check.getKey(), () -> {
+                    JsonNode row = ROWS.get(check.getKey());
+                    assertEquals(
+                            row.get("expected").asDouble(),
+                            check.getValue().applyAsDouble(row.get("inputs")),
+                            Reference.tolerance(row) * 1.0001);
+                }));
     }
 
     @Test
@@ -56,8 +57,7 @@ class PublishedRowsTest {
         for (String crop : new String[] {"onion", "tomato", "maize"}) {
             for (String soil : new String[] {"loamy-sand", "silt"}) {
                 c.put("fao56-ex36-" + crop + "-" + soil, i -> {
-                    double taw = SoilWater.totalAvailable(
-                            of(i, "theta_fc"), of(i, "theta_wp"), 1000 * of(i, "zr_m"));
+                    double taw = SoilWater.totalAvailable(of(i, "theta_fc"), of(i, "theta_wp"), 1000 * of(i, "zr_m"));
                     assertEquals(of(i, "TAW_mm"), taw, 1e-9);
                     return SoilWater.readilyAvailable(taw, of(i, "p"));
                 });
@@ -108,15 +108,20 @@ class PublishedRowsTest {
 
     private static void landscape(Map<String, ToDoubleFunction<JsonNode>> c) {
         c.put("wucols-newplanting", i -> LandscapeBudget.landscapeCoefficient(of(i, "ks"), of(i, "kd"), of(i, "kmc")));
-        c.put("wucols-etl", i -> LandscapeBudget.toApply(
-                LandscapeBudget.landscapeCoefficient(of(i, "ks"), of(i, "kd"), of(i, "kmc")),
-                of(i, "ET0_in_month"),
-                of(i, "IE")));
+        c.put(
+                "wucols-etl",
+                i -> LandscapeBudget.toApply(
+                        LandscapeBudget.landscapeCoefficient(of(i, "ks"), of(i, "kd"), of(i, "kmc")),
+                        of(i, "ET0_in_month"),
+                        of(i, "IE")));
         c.put("mwelo2009-mawa", i -> LandscapeBudget.allowance(of(i, "ET0_in_yr"), 0.7, of(i, "LA_ft2"), 0));
-        c.put("mwelo2015-mawa-res", i -> LandscapeBudget.allowance(
-                of(i, "ET0_in_yr"), of(i, "ETAF"), of(i, "LA_ft2"), of(i, "SLA_ft2")));
-        c.put("mwelo2009-etwu", i -> LandscapeBudget.estimatedUse(
-                of(i, "ET0_in_yr"), i.get("hydrozone_PFxHA").get("sum").asDouble(), of(i, "IE"), of(i, "SLA")));
+        c.put(
+                "mwelo2015-mawa-res",
+                i -> LandscapeBudget.allowance(of(i, "ET0_in_yr"), of(i, "ETAF"), of(i, "LA_ft2"), of(i, "SLA_ft2")));
+        c.put(
+                "mwelo2009-etwu",
+                i -> LandscapeBudget.estimatedUse(
+                        of(i, "ET0_in_yr"), i.get("hydrozone_PFxHA").get("sum").asDouble(), of(i, "IE"), of(i, "SLA")));
     }
 
     private static void heat(Map<String, ToDoubleFunction<JsonNode>> c) {
@@ -124,17 +129,20 @@ class PublishedRowsTest {
             c.put("emis-brutsaert-" + at, i -> SurfaceHeat.brutsaert(of(i, "T_C"), of(i, "e_kPa")));
             c.put("emis-idso1981-" + at, i -> SurfaceHeat.idso(of(i, "T_C"), of(i, "e_kPa")));
         }
-        c.put("damping-concrete", i -> SurfaceHeat.dampingDepth(
-                of(i, "k") / (of(i, "rho") * of(i, "c")), of(i, "period_s")));
+        c.put(
+                "damping-concrete",
+                i -> SurfaceHeat.dampingDepth(of(i, "k") / (of(i, "rho") * of(i, "c")), of(i, "period_s")));
         c.put("conv-barber", i -> SurfaceHeat.barber(of(i, "v_mph") * 0.44704));
-        ROWS.keySet().stream().filter(id -> id.startsWith("night-")).forEach(id -> c.put(id, i -> {
-            double air = of(i, "Ta");
-            double vapour = SurfaceHeat.saturation(air) * of(i, "RH") / 100;
-            double sky = SurfaceHeat.cloudy(SurfaceHeat.brutsaert(air, vapour), of(i, "cloud"))
-                    * SurfaceHeat.radiated(air);
-            double h = SurfaceHeat.convection(of(i, "wind"));
-            return air - SurfaceHeat.steadyNight(air, h, 0.95, sky, of(i, "G"));
-        }));
+        ROWS.keySet().stream()
+                .filter(id -> id.startsWith("night-"))
+                .forEach(id -> c.put(id, i -> {
+                    double air = of(i, "Ta");
+                    double vapour = SurfaceHeat.saturation(air) * of(i, "RH") / 100;
+                    double sky = SurfaceHeat.cloudy(SurfaceHeat.brutsaert(air, vapour), of(i, "cloud"))
+                            * SurfaceHeat.radiated(air);
+                    double h = SurfaceHeat.convection(of(i, "wind"));
+                    return air - SurfaceHeat.steadyNight(air, h, 0.95, sky, of(i, "G"));
+                }));
         ROWS.keySet().stream()
                 .filter(id -> id.startsWith("film-") && !id.startsWith("film-sink"))
                 .forEach(id -> c.put(id, i -> {
@@ -162,8 +170,11 @@ class PublishedRowsTest {
             assertEquals(of(i, "CI"), coarseness, 0.02);
             return SprayLoss.kellerBliesner(coarseness, of(i, "ET0"), of(i, "WS_km_h"));
         });
-        ROWS.keySet().stream().filter(id -> id.startsWith("trimmer87-") && !id.startsWith("trimmer87-3.18")).forEach(id -> c.put(
-                id, i -> SprayLoss.trimmer(of(i, "D_mm"), of(i, "vpd_kPa"), of(i, "h_kPa"), of(i, "wind_m_s"))));
+        ROWS.keySet().stream()
+                .filter(id -> id.startsWith("trimmer87-") && !id.startsWith("trimmer87-3.18"))
+                .forEach(id -> c.put(
+                        id,
+                        i -> SprayLoss.trimmer(of(i, "D_mm"), of(i, "vpd_kPa"), of(i, "h_kPa"), of(i, "wind_m_s"))));
     }
 
     private static double of(JsonNode inputs, String name) {

@@ -24,7 +24,9 @@ final class Reference {
     static Map<String, JsonNode> published() {
         Map<String, JsonNode> rows = new LinkedHashMap<>();
         try (InputStream in = Reference.class.getResourceAsStream(FOLDER + "published.json")) {
-            new ObjectMapper().readTree(in).forEach(row -> rows.put(row.get("id").asText(), row));
+            new ObjectMapper()
+                    .readTree(in)
+                    .forEach(row -> rows.put(row.get("id").asText(), row));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -30,10 +30,14 @@ class SeriesTest {
             assertEquals(number(row, "raw_mm"), SoilWater.readilyAvailable(taw, p), 1e-3);
             assertEquals(number(row, "runoff_mm"), runoff, 1e-3);
             double water = number(row, "p_mm") - runoff + number(row, "irrigation_net_mm");
-            check(row, "", SoilWater.day(
-                    SoilWater.DayOrder.STRESS_AT_START, number(row, "dr_start_mm"), water, crop, taw, p));
-            check(row, "v2_", SoilWater.day(
-                    SoilWater.DayOrder.WATER_FIRST, number(row, "v2_dr_start_mm"), water, crop, taw, p));
+            check(
+                    row,
+                    "",
+                    SoilWater.day(SoilWater.DayOrder.STRESS_AT_START, number(row, "dr_start_mm"), water, crop, taw, p));
+            check(
+                    row,
+                    "v2_",
+                    SoilWater.day(SoilWater.DayOrder.WATER_FIRST, number(row, "v2_dr_start_mm"), water, crop, taw, p));
         }
     }
 
@@ -108,8 +112,7 @@ class SeriesTest {
             PavementSlab slab, double[] t, Map<String, String> from, Map<String, String> to, double share) {
         double air = between(from, to, "ta_C", share);
         double vapour = SurfaceHeat.saturation(air) * between(from, to, "rh_pct", share) / 100;
-        double sky = SurfaceHeat.cloudy(
-                        SurfaceHeat.brutsaert(air, vapour), between(from, to, "cloud_0_1", share))
+        double sky = SurfaceHeat.cloudy(SurfaceHeat.brutsaert(air, vapour), between(from, to, "cloud_0_1", share))
                 * SurfaceHeat.radiated(air);
         double flux = SurfaceHeat.convection(between(from, to, "wind_m_s", share)) * (air - t[0])
                 + 0.92 * (sky - SurfaceHeat.radiated(t[0]))

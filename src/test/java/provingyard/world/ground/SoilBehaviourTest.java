@@ -115,9 +115,9 @@ class SoilBehaviourTest {
         }
         assertTrue(lastKs < 0.1 && ground.dryAreaDays() > 3, lastKs + ", " + ground.dryAreaDays());
         assertEquals(1, ground.deadArea(), 0);
-        assertTrue(ground.refillVolume(new Ground(ground.cells(), new GroundSettings(0.8, 15, 10, 1)), new boolean[] {
-            true
-        }) > 0.02);
+        assertTrue(ground.refillVolume(
+                        new Ground(ground.cells(), new GroundSettings(0.8, 15, 10, 1)), new boolean[] {true})
+                > 0.02);
     }
 
     @Test
