@@ -42,8 +42,7 @@ final class Drainage {
      * @param ground height in m
      * @param closed cells without ground (inside buildings)
      * @param drained cells with a drain; water also leaves over the edge where that is the steepest way, and ground
-     * from
-     *     which no way out is found gets a drain at its lowest cell
+     *     from which no way out is found gets a drain at its lowest cell
      * @param orderOut receives the open cells, uphill first, then the closed ones
      */
     static int[] downhill(int nx, int ny, double[] ground, boolean[] closed, boolean[] drained, int[] orderOut) {

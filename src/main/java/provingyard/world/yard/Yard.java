@@ -185,9 +185,9 @@ public final class Yard {
     }
 
     /**
-     * Height angles in degrees of the horizon along {@link #BEARINGS} bearings; entry i looks toward bearing (i + 0.5)
-     * * 360 / 64. Where
-     * roofs hang overhead or crowns let light through, the plain horizon that would leave as much sky.
+     * Height angles in degrees of the horizon along {@link #BEARINGS} bearings; entry i looks toward the bearing
+     * (i + 0.5) 360 / 64. Where roofs hang overhead or crowns let light through, the plain horizon that would leave as
+     * much sky.
      */
     public double[] horizon(double x, double y, double h) {
         double[] p = geometry.outdoors(x, y, h);
