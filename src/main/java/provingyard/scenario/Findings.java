@@ -65,7 +65,7 @@ public final class Findings {
     }
 
     /** Adds a problem that was found elsewhere. */
-    void take(Problem problem) {
+    public void take(Problem problem) {
         problems.add(problem);
     }
 

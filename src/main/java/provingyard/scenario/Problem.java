@@ -64,6 +64,7 @@ public record Problem(
         REF_NO_RUN,
         REF_NEEDS,
         REF_FILE,
+        REF_SITE,
         REF_CUT_OFF,
         REF_REPLACES,
         GEO_OUTSIDE,
@@ -79,7 +80,6 @@ public record Problem(
         SET_MOST,
         SET_BUDGET,
         SET_LOCKED,
-        SET_SIZE,
         SET_ACTION,
         DEF_FILLED;
 
