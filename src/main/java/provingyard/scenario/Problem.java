@@ -40,6 +40,7 @@ public record Problem(
         SYN_DUPLICATE,
         SYN_TRAILING,
         SYN_LIMIT,
+        SYN_NUMBER,
         SCH_UNKNOWN,
         SCH_MISSING,
         SCH_KIND,
@@ -111,7 +112,9 @@ public record Problem(
         parts.addAll(details);
         String text =
                 texts.fill(code.key() + ".found", parts) + " \u2013 " + texts.fill(code.key() + ".allowed", parts);
-        return maybe.isEmpty() ? text : text + " " + texts.fill("maybe", List.of(maybe));
+        return maybe.isEmpty()
+                ? text
+                : text + (text.endsWith("\u2026") ? " " : ". ") + texts.fill("maybe", List.of(maybe));
     }
 
     /** One line: {@code file:line:column: CODE severity pointer - found - allowed. Maybe "x"?} */
