@@ -70,9 +70,12 @@ final class ColdArt {
         s.restore();
     }
 
-    /** Values, one on each ring where it lies farthest from those written already. px. */
-    void values(Surface s) {
+    /** Values, one on each ring where it lies farthest from sensors and from those written already. px. */
+    void values(Surface s, List<Point> sensors) {
         List<Point> taken = new ArrayList<>();
+        for (Point p : sensors) {
+            taken.add(new Point(view.x(p.x()), view.y(p.y()) - SensorArt.rise(theme)));
+        }
         for (Ring r : rings) {
             if (Math.abs(Polygons.area(r.line())) < 4 * LEAST_AREA) {
                 continue;
@@ -92,6 +95,7 @@ final class ColdArt {
                         .mapToDouble(q -> q.distance(new Point(x, y)))
                         .min()
                         .orElse(1000 - y);
+                d = Math.min(d, 260) - Math.abs(y - view.height() / 2.0) * 0.02;
                 if (seen && d > most) {
                     most = d;
                     best = new Point(x, y);

@@ -2,16 +2,16 @@ package provingyard.picture;
 
 import provingyard.numeric.RandomStreams;
 
-/** Value noise as a tile that repeats without a seam: lattices of 8, 4 and 2 px. */
+/** Value noise as a tile that repeats without a seam: lattices of 4, 2 and 1 px. */
 final class Grain {
 
     private static final int SIDE = 256;
 
     /** Lawn: dark green specks. */
-    static final Pixels LAWN = tile("lawn", 0x293D14, 0.42, 3);
+    static final Pixels LAWN = tile("lawn", 0x293D14, 0.36, 3);
 
     /** Paving: fine grey specks. */
-    static final Pixels PAVING = tile("paving", 0x333024, 0.5, 2);
+    static final Pixels PAVING = tile("paving", 0x333024, 0.45, 2);
 
     private Grain() {}
 
@@ -19,11 +19,11 @@ final class Grain {
         double[] sum = new double[SIDE * SIDE];
         long key = new RandomStreams(0).key("grain " + name);
         for (int o = 0; o < octaves; o++) {
-            add(sum, key + o, (octaves == 3 ? 8 : 4) >> o, 1.0 / octaves);
+            add(sum, key + o, (octaves == 3 ? 4 : 2) >> o, 1.0 / octaves);
         }
         int[] argb = new int[sum.length];
         for (int i = 0; i < sum.length; i++) {
-            double a = Math.max(0, Math.min(1, (sum[i] - floor) * 2.6));
+            double a = Math.max(0, Math.min(1, (sum[i] - floor) * 2.2));
             argb[i] = (int) Math.round(a * 255) << 24 | rgb;
         }
         return new Pixels(SIDE, SIDE, argb);

@@ -27,7 +27,10 @@ final class GroundArt {
         s.save();
         view.toMetres(s);
         neighbours(s);
+        s.restore();
         verges(s);
+        s.save();
+        view.toMetres(s);
         for (YardPlan.Surface g : shapes.yard().surfaces()) {
             beyond(s, g);
         }
@@ -82,12 +85,16 @@ final class GroundArt {
                     double low = Math.min(a[3], b[3]);
                     double high = Math.max(a[1], b[1]);
                     if (high > low && high - low < 4) {
-                        Path strip = Path.rectangle(-BEYOND, low, 2 * BEYOND + shapes.size().x(), high - low);
-                        s.fill(strip, theme.at(Tone.LAWN));
+                        verge(s, Path.rectangle(-BEYOND, low, 2 * BEYOND + shapes.size().x(), high - low));
                     }
                 }
             }
         }
+    }
+
+    private void verge(Surface s, Path strip) {
+        fill(s, strip, Tone.LAWN);
+        grain(s, strip, Grain.LAWN, theme.grain());
     }
 
     /** Whether an upright surface reaches from edge to edge: axis 0 west to east, 1 south to north. */

@@ -58,6 +58,14 @@ final class LabelArt {
         }
         double bottom = view.height() - view.free().bottom();
         taken.add(new double[] {view.free().left(), bottom - 46, view.free().left() + 330, bottom});
+        for (YardPlan.Furnishing f : shapes.yard().furnishings()) {
+            if (f.kind() == YardPlan.FurnishingKind.CAR) {
+                double x = view.x(f.at().x());
+                double y = view.y(f.at().y());
+                double reach = 2.4 * view.scale();
+                taken.add(new double[] {x - reach, y - reach / 2, x + reach, y + reach / 2});
+            }
+        }
     }
 
     /** Writes a name where it fits best: candidates along the shape, the roomiest first. */
@@ -132,8 +140,8 @@ final class LabelArt {
         double unit = us ? 0.3048 : 1;
         double half = half(unit);
         double px = half * unit * view.scale();
-        double x = view.free().left() + 22;
-        double y = view.height() - view.free().bottom() - 24;
+        double x = view.free().left() + 24;
+        double y = view.height() - view.free().bottom() - theme.letters() - 12;
         Colour ink = theme.at(Tone.LABEL);
         Path bar = Path.builder()
                 .append(Path.svg("M0 -6V0H1V-6").mapped(2 * px, 1, x, y))
@@ -146,7 +154,7 @@ final class LabelArt {
         s.text("0", x, base, style);
         s.text(number(half), x + px, base, style);
         s.text(number(2 * half) + (us ? " ft" : " m"), x + 2 * px, base, style);
-        double at = x + 2 * px + 38;
+        double at = x + 2 * px + s.textWidth("10 m", FontRole.STRONG, theme.letters()) / 2 + 24;
         north(s, at, y, style);
         at += 28;
         if (snapshot != null && snapshot.sky() != null) {
@@ -157,7 +165,7 @@ final class LabelArt {
     private double half(double unit) {
         double[] steps = {1, 2, 5, 10, 20, 25, 50, 100, 250, 500, 1000};
         for (double step : steps) {
-            if (step * unit * view.scale() >= 42) {
+            if (step * unit * view.scale() >= 60) {
                 return step;
             }
         }

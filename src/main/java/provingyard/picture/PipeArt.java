@@ -87,7 +87,7 @@ final class PipeArt {
         for (Head h : shapes.scenario().plumbing().heads()) {
             boolean on = live.spraying(h);
             boolean chosen = h.id().equals(view.marks().selected());
-            Path dot = Path.circle(view.x(h.at().x()), view.y(h.at().y()), theme.px(on ? 3.6 : 2.9));
+            Path dot = Path.circle(view.x(h.at().x()), view.y(h.at().y()), (on ? 3.6 : 2.9) * Math.min(1.35, theme.lines()));
             s.fill(dot, theme.at(on ? Tone.SPRAY_EDGE : Tone.HEAD));
             s.stroke(dot, Pen.of(theme.at(on ? Tone.HALO : Tone.HEAD_RING), theme.px(1.3)));
             if (chosen) {

@@ -195,9 +195,10 @@ final class Polygons {
     /** An outline as a closed, smooth line that waves by up to {@code wave} m. */
     static Path wavy(List<Point> outline, double wave, Dice dice) {
         List<Point> p = new ArrayList<>();
-        for (int i = 0; i < outline.size(); i++) {
-            Point a = outline.get(i);
-            Point b = next(outline, i);
+        List<Point> soft = rounded(rounded(outline));
+        for (int i = 0; i < soft.size(); i++) {
+            Point a = soft.get(i);
+            Point b = next(soft, i);
             double l = Math.max(1e-9, a.distance(b));
             int n = Math.max(1, (int) Math.round(l / 1.3));
             for (int k = 0; k < n; k++) {
@@ -209,6 +210,24 @@ final class Polygons {
             }
         }
         return smooth(p);
+    }
+
+    /** Blunt corners cut off; right and sharp ones stay. */
+    private static List<Point> rounded(List<Point> p) {
+        List<Point> out = new ArrayList<>();
+        for (int i = 0; i < p.size(); i++) {
+            Point a = p.get((i + p.size() - 1) % p.size());
+            Point b = p.get(i);
+            Point c = next(p, i);
+            double turn = (b.x() - a.x()) * (c.x() - b.x()) + (b.y() - a.y()) * (c.y() - b.y());
+            if (turn > 0.17 * a.distance(b) * b.distance(c)) {
+                out.add(new Point(b.x() + (a.x() - b.x()) * 0.27, b.y() + (a.y() - b.y()) * 0.27));
+                out.add(new Point(b.x() + (c.x() - b.x()) * 0.27, b.y() + (c.y() - b.y()) * 0.27));
+            } else {
+                out.add(b);
+            }
+        }
+        return out;
     }
 
     /** A closed line through the middles of the sides, curved at each corner. */

@@ -98,7 +98,9 @@ record Roof(List<Point> eave, List<Point> wall, List<Facet> facets) {
             for (int side = 0; side < 4; side++) {
                 Area facet = area(slope(box, side));
                 for (Box other : boxes) {
-                    if (other != box) {
+                    // Under one and the same slope neither roof is the higher one.
+                    boolean same = Math.abs(other.sides()[side] - box.sides()[side]) < 1e-6;
+                    if (other != box && !same) {
                         facet.subtract(area(higher(other, box, side)));
                     }
                 }
@@ -179,7 +181,7 @@ record Roof(List<Point> eave, List<Point> wall, List<Facet> facets) {
         double[] c = other.sides();
         for (int o = 0; o < 4; o++) {
             int s = o;
-            part = cut(part, q -> Box.under(s, c, q.x(), q.y()) - Box.under(side, b, q.x(), q.y()) - 1e-7);
+            part = cut(part, q -> Box.under(s, c, q.x(), q.y()) - Box.under(side, b, q.x(), q.y()) + 1e-6);
         }
         return part;
     }

@@ -81,7 +81,7 @@ final class ShadowArt {
                 structure(l, b, dx * b.height(), dy * b.height(), colour);
             }
             for (Tree t : shapes.yard().trees()) {
-                tree(l, t, dx * t.height(), dy * t.height(), colour);
+                crown(l, t, dx * t.height(), dy * t.height(), colour);
             }
         });
         s.restore();
@@ -109,6 +109,16 @@ final class ShadowArt {
                     a, b, new Point(b.x() + dx, b.y() + dy), new Point(a.x() + dx, a.y() + dy));
             l.fill(Path.polygon(quad), colour);
         }
+    }
+
+    /** A crown begins above the trunk, so its shade lies off the tree's foot when the sun is low. */
+    private static void crown(Surface l, Tree t, double dx, double dy, Colour colour) {
+        double x = t.at().x() + dx * 0.25;
+        double y = t.at().y() + dy * 0.25;
+        Path way = Path.segment(x, y, x + dx * 0.65, y + dy * 0.65);
+        l.stroke(way, Pen.of(colour, t.canopy() * 0.95).round());
+        Path trunk = Path.segment(t.at().x(), t.at().y(), x, y);
+        l.stroke(trunk, Pen.of(colour, 0.3));
     }
 
     private static void tree(Surface l, Tree t, double dx, double dy, Colour colour) {

@@ -43,7 +43,7 @@ final class SprayArt {
     }
 
     private void resting(Surface s) {
-        double px = view.px();
+        double px = 1 / view.scale();
         Colour edge = theme.at(Tone.SPRAY_EDGE).fade(0.34);
         Pen pen = Pen.of(edge, 0.9 * px).dashed(3 * px, 3 * px);
         for (Head h : shapes.scenario().plumbing().heads()) {
@@ -76,7 +76,7 @@ final class SprayArt {
 
     /** Drops along the carried radii: white, broken lines that move outward while time runs. */
     private void streaks(Surface s) {
-        double px = view.px();
+        double px = 1 / view.scale();
         for (Jet j : jets) {
             Dice dice = new Dice("streaks " + j.head().id());
             double sweep = Math.min(360, j.head().sweep());
@@ -211,10 +211,10 @@ final class SprayArt {
         double step = Math.max(0.5, 4.5 * view.px()) * Deterministic.hypot(1, 1);
         double height = b[3] - b[1];
         Path.Builder lines = Path.builder();
-        double first = Math.floor((b[0] - b[3]) / step) * step;
-        for (double d = first; d < b[2] - b[1]; d += step) {
-            lines.moveTo(d + b[1], b[1]);
-            lines.lineTo(d + b[1] + height, b[3]);
+        double first = Math.floor((b[0] + b[1]) / step) * step;
+        for (double d = first; d < b[2] + b[3]; d += step) {
+            lines.moveTo(d - b[1], b[1]);
+            lines.lineTo(d - b[1] - height, b[3]);
         }
         return lines.build();
     }

@@ -1,5 +1,8 @@
 package provingyard.picture;
 
+import java.util.List;
+import java.util.Objects;
+import provingyard.scenario.Point;
 import provingyard.season.Snapshot;
 import provingyard.setup.SetUp;
 
@@ -89,7 +92,11 @@ public final class YardPainter {
             pipes.fittings(s);
         }
         if (snapshot != null && view.shows(Layer.COLD)) {
-            new ColdArt(shapes, view, snapshot).values(s);
+            List<Point> sensors = setUp.sensors().stream()
+                    .map(p -> SensorArt.place(shapes, p))
+                    .filter(Objects::nonNull)
+                    .toList();
+            new ColdArt(shapes, view, snapshot).values(s, sensors);
         }
         if (view.labels()) {
             new LabelArt(shapes, view).draw(s, setUp, snapshot);

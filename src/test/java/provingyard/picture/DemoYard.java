@@ -215,6 +215,7 @@ final class DemoYard {
         junction(j, "z2e", 45.8, 28.6);
         junction(j, "z3", 1, 4.4);
         junction(j, "z3s", 1, 20);
+        junction(j, "z4", 29, 28.2);
         junction(j, "z5", 45.4, 2.95);
         junction(j, "z6", 46, 31.9);
         junction(j, "z6e", 9, 31.9);
@@ -231,6 +232,7 @@ final class DemoYard {
         p.add(pipe("l2b", "z2", "z2e", 33.7, 22.4, 45.8, 22.4));
         p.add(pipe("l3", "e", "z3s", 1, 10));
         p.add(pipe("l3b", "z3s", "z3"));
+        p.add(pipe("l4", "c", "z4"));
         p.add(pipe("l5", "f", "z5", 15.4, 2.95));
         p.add(pipe("l6", "poc", "z6", 45.3, 31.9));
         p.add(pipe("l6b", "z6", "z6e"));
@@ -244,7 +246,7 @@ final class DemoYard {
                 fitting("zone-1", FittingKind.ZONE_VALVE, "l1", 0.6),
                 fitting("zone-2", FittingKind.ZONE_VALVE, "l2", 0.3),
                 fitting("zone-3", FittingKind.ZONE_VALVE, "l3", 0.1),
-                fitting("zone-4", FittingKind.ZONE_VALVE, "m3", 5.3),
+                fitting("zone-4", FittingKind.ZONE_VALVE, "l4", 0.2),
                 fitting("zone-5", FittingKind.ZONE_VALVE, "l5", 0.2),
                 fitting("zone-6", FittingKind.ZONE_VALVE, "l6", 1.0));
         List<DripLine> d = List.of(
