@@ -162,15 +162,20 @@ public final class Charts {
     /** What each sensor's decisions cost or gained, around one zero line, on the same scale both ways. */
     public static double shares(
             Surface s, double width, List<Share> rows, String costTitle, String gainTitle, Theme theme) {
-        double most = 1e-9;
+        double loss = 1e-9;
+        double gain = 1e-9;
+        double words = 0;
         double names = 0;
         for (Share r : rows) {
-            most = Math.max(most, Math.abs(r.value()));
+            loss = Math.max(loss, -r.value());
+            gain = Math.max(gain, r.value());
+            double text = s.textWidth(r.valueText(), FontRole.BOLD, 14) + s.textWidth(r.why(), FontRole.TEXT, 14) + 24;
+            words = r.value() > 0 ? Math.max(words, text) : words;
             names = Math.max(names, s.textWidth(r.name(), FontRole.STRONG, 15));
         }
         double left = names + 46;
         double zero = left + (width - left) * 0.42;
-        double scale = (zero - left - 64) / most;
+        double scale = Math.min((zero - left - 64) / loss, Math.max(20, width - zero - words) / gain);
         TextStyle title = TextStyle.of(FontRole.TEXT, 13, theme.at(Tone.INK_2));
         s.text(costTitle, zero - 8, 12, title.end());
         s.text(gainTitle, zero + 8, 12, title);
@@ -193,7 +198,7 @@ public final class Charts {
         double w = Math.abs(r.value()) * scale;
         TextStyle why = TextStyle.of(FontRole.TEXT, 14, theme.at(Tone.INK_2));
         if (r.value() > 0) {
-            double bar = Math.max(6, Math.min(w, 120));
+            double bar = Math.max(3, w);
             s.stroke(Path.rectangle(zero + 1, mid - 7.5, bar, 15), Pen.of(theme.at(Tone.GOOD), 2).sharp());
             s.text(r.valueText(), zero + bar + 9, mid + 5, TextStyle.of(FontRole.BOLD, 14, theme.at(Tone.GOOD)));
             double after = zero + bar + 18 + s.textWidth(r.valueText(), FontRole.BOLD, 14);

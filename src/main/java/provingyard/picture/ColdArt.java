@@ -76,6 +76,11 @@ final class ColdArt {
         for (Point p : sensors) {
             taken.add(new Point(view.x(p.x()), view.y(p.y()) - SensorArt.rise(theme)));
         }
+        for (Marks.Note n : view.marks().notes()) {
+            for (double across = 20; across < 160; across += 40) {
+                taken.add(new Point(view.x(n.at().x()) + n.dx() + across, view.y(n.at().y()) + n.dy() + 20));
+            }
+        }
         for (Ring r : rings) {
             if (Math.abs(Polygons.area(r.line())) < 4 * LEAST_AREA) {
                 continue;

@@ -1,6 +1,7 @@
 package provingyard.picture;
 
 import java.time.LocalDateTime;
+import java.util.Comparator;
 import java.util.List;
 import provingyard.scenario.SensorKind;
 
@@ -14,7 +15,7 @@ import provingyard.scenario.SensorKind;
  * @param wind m/s
  * @param lanes zones, in the document's order
  * @param holds sensors that held
- * @param signs ice and alarms
+ * @param signs ice and alarms; kept in order of time
  * @param nights from sunset to sunrise
  * @param livedUntil tick up to which the season was lived; nothing but planned runs is shown after it
  * @param flow the flow lane, or null where no flow sensor is
@@ -40,7 +41,9 @@ public record RibbonData(
         }
         lanes = List.copyOf(lanes);
         holds = List.copyOf(holds);
-        signs = List.copyOf(signs);
+        signs = signs.stream()
+                .sorted(Comparator.comparingLong(Sign::tick))
+                .toList();
         nights = List.copyOf(nights);
     }
 

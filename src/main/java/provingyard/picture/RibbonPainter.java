@@ -76,8 +76,9 @@ public final class RibbonPainter {
         days(s);
         s.save();
         s.clip(Path.rectangle(RibbonView.GUTTER, 0, Math.max(0, now() - RibbonView.GUTTER), view.height()));
-        rain(s);
+        rain(s, false);
         air(s);
+        rain(s, true);
         comb(s);
         lines(s);
         s.restore();
@@ -171,10 +172,13 @@ public final class RibbonPainter {
         return n == 0 ? Double.NaN : sum / n;
     }
 
-    /** Bars from the top, as long as the root of the rain rate, so that drizzle shows beside a storm. */
-    private void rain(Surface s) {
+    /**
+     * Bars from the top, as long as the root of the rain rate, so that drizzle shows beside a storm; or the depths of
+     * what belongs together, which lie over the line of the air.
+     */
+    private void rain(Surface s, boolean depths) {
         double bin = Math.max(data.step(), Math.ceil(3 / view.perTick() / data.step()) * data.step());
-        Colour c = theme.at(Tone.WATER).fade(0.82);
+        Colour c = theme.at(Tone.SHEET).mix(theme.at(Tone.WATER), 0.82);
         double total = 0;
         double last = -1e9;
         double start = 0;
@@ -182,17 +186,19 @@ public final class RibbonPainter {
             double mm = mean(data.rain(), t, t + bin) * bin / data.step();
             if (mm > 0.01) {
                 if (t - last > 360) {
-                    depth(s, total, start, last + bin);
+                    depth(s, depths ? total : 0, start, last + bin);
                     total = 0;
                     start = t;
                 }
                 total += mm;
                 last = t;
                 double h = Math.min(SKY - 8, 3 + 8 * Math.sqrt(mm * 60 / bin));
-                s.fill(Path.rounded(view.x(t), TOP - 2, Math.max(2.4, bin * view.perTick() - 0.3), h, 1), c);
+                if (!depths) {
+                    s.fill(Path.rectangle(view.x(t), TOP - 2, Math.max(2.4, bin * view.perTick() + 0.3), h), c);
+                }
             }
         }
-        depth(s, total, start, last + bin);
+        depth(s, depths ? total : 0, start, last + bin);
     }
 
     private void depth(Surface s, double mm, double from, double to) {
