@@ -62,7 +62,7 @@ final class Cells {
         }
         elevation = elevations();
         order = new int[count()];
-        downhill = Drainage.downhill(nx, ny, elevation, builtOver, waysOut(), order);
+        downhill = Drainage.downhill(nx, ny, elevation, builtOver, drained(), order);
     }
 
     private static int across(double size, double cell) {
@@ -151,27 +151,12 @@ final class Cells {
         return z;
     }
 
-    /** Streets and drives have drains; at the yard's edge water leaves unless the ground there rises outward. */
-    private boolean[] waysOut() {
+    private boolean[] drained() {
         boolean[] out = new boolean[count()];
         for (int i = 0; i < out.length; i++) {
             SurfaceKind kind = plan.surfaces().get(surface[i]).kind();
-            out[i] = kind == SurfaceKind.STREET || kind == SurfaceKind.DRIVE || fallsOverEdge(i);
+            out[i] = kind == SurfaceKind.STREET || kind == SurfaceKind.DRIVE;
         }
         return out;
-    }
-
-    private boolean fallsOverEdge(int cell) {
-        int column = cell % nx;
-        int row = cell / nx;
-        return column == 0 && (nx == 1 || level(cell, cell + 1))
-                || column == nx - 1 && (nx == 1 || level(cell, cell - 1))
-                || row == 0 && (ny == 1 || level(cell, cell + nx))
-                || row == ny - 1 && (ny == 1 || level(cell, cell - nx));
-    }
-
-    /** The ground does not fall from a cell toward the cell further in. */
-    private boolean level(int cell, int inward) {
-        return elevation[inward] >= elevation[cell] - 1e-9;
     }
 }

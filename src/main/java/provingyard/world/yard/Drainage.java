@@ -1,35 +1,39 @@
 package provingyard.world.yard;
 
-import java.util.Arrays;
 import java.util.PriorityQueue;
 
 /**
- * The way of runoff: each open cell passes it to the neighbour, of eight, with the steepest fall (D8, O'Callaghan and
- * Mark 1984) over ground whose pits are filled to their spill point with a least fall kept (priority flood, Barnes,
- * Lehman and Mulla 2014). Water so always leaves at a way out, and no way runs in a circle.
+ * The way of runoff: each open cell passes it to one of its eight neighbours.
+ *
+ * <p>Ground is searched from the ways out, lowest cell first, and water takes the search's way back (least-cost
+ * drainage paths: Metz, Mitasova and Harmon 2011, Hydrol. Earth Syst. Sci. 15), or the steepest fall (D8: O'Callaghan
+ * and Mark 1984) where that leads to a cell found earlier. So water gathers at the bottom of a hollow, leaves it by one
+ * way over its lowest rim, always reaches a way out, and never runs in a circle.
  */
 final class Drainage {
 
-    /** Fall in m that a filled pit keeps from cell to cell, so that its surface has a direction. */
-    private static final double LEAST_FALL = 1e-6;
+    private static final int[] EAST = {0, 1, 0, -1, 1, 1, -1, -1};
+    private static final int[] NORTH = {1, 0, -1, 0, 1, -1, -1, 1};
 
     private final int nx;
     private final int ny;
     private final double[] ground;
     private final boolean[] closed;
     private final boolean[] wayOut;
-    private final double[] level;
-    private final int[] steps;
+    private final boolean[] reached;
+    private final int[] back;
+    private final int[] found;
+    private int count;
 
-    private Drainage(int nx, int ny, double[] ground, boolean[] closed, boolean[] wayOut) {
+    private Drainage(int nx, int ny, double[] ground, boolean[] closed) {
         this.nx = nx;
         this.ny = ny;
         this.ground = ground;
         this.closed = closed;
-        this.wayOut = wayOut;
-        level = new double[nx * ny];
-        steps = new int[nx * ny];
-        Arrays.fill(level, Double.NaN);
+        wayOut = new boolean[nx * ny];
+        reached = new boolean[nx * ny];
+        back = new int[nx * ny];
+        found = new int[nx * ny];
     }
 
     /**
@@ -37,57 +41,82 @@ final class Drainage {
      *
      * @param ground height in m
      * @param closed cells without ground (inside buildings)
-     * @param wayOut cells from which water leaves the site; ground that reaches none gets a drain at its lowest cell
+     * @param drained cells with a drain; water also leaves over the edge where that is the steepest way, and ground
+     *     from which no way out is found gets a drain at its lowest cell
      * @param orderOut receives the open cells, uphill first, then the closed ones
      */
-    static int[] downhill(int nx, int ny, double[] ground, boolean[] closed, boolean[] wayOut, int[] orderOut) {
-        Drainage d = new Drainage(nx, ny, ground, closed, wayOut.clone());
-        d.flood();
+    static int[] downhill(int nx, int ny, double[] ground, boolean[] closed, boolean[] drained, int[] orderOut) {
+        Drainage d = new Drainage(nx, ny, ground, closed);
+        for (int i = 0; i < ground.length; i++) {
+            d.wayOut[i] = !closed[i] && (drained[i] || d.fallsOverEdge(i));
+        }
+        d.search();
         int[] to = new int[nx * ny];
         for (int i = 0; i < to.length; i++) {
-            to[i] = d.steepest(i);
+            to[i] = d.next(i);
         }
         d.order(orderOut);
         return to;
     }
 
-    private record Front(double level, int steps, int cell) implements Comparable<Front> {
+    /** The ground beyond the edge goes on as it comes: is the way over the edge at least as steep as any within? */
+    private boolean fallsOverEdge(int cell) {
+        double steepest = 0;
+        double outward = Double.NEGATIVE_INFINITY;
+        for (int k = 0; k < 8; k++) {
+            int n = neighbour(cell, k);
+            int opposite = neighbour(cell, k ^ 2);
+            if (n >= 0 && !closed[n]) {
+                steepest = Math.max(steepest, fall(cell, n, k));
+            } else if (n < 0 && k < 4) {
+                outward = Math.max(outward, opposite < 0 ? 0 : ground[opposite] - ground[cell]);
+            }
+        }
+        return outward >= steepest - 1e-9;
+    }
+
+    private double fall(int from, int to, int direction) {
+        return (ground[from] - ground[to]) / (direction < 4 ? 1 : Math.sqrt(2));
+    }
+
+    private record Front(double height, int steps, int cell) implements Comparable<Front> {
         @Override
         public int compareTo(Front o) {
-            int byLevel = Double.compare(level, o.level);
-            int bySteps = byLevel != 0 ? byLevel : Integer.compare(steps, o.steps);
+            int byHeight = Double.compare(height, o.height);
+            int bySteps = byHeight != 0 ? byHeight : Integer.compare(steps, o.steps);
             return bySteps != 0 ? bySteps : Integer.compare(cell, o.cell);
         }
     }
 
-    private void flood() {
+    private void search() {
         PriorityQueue<Front> front = new PriorityQueue<>();
         for (int i = 0; i < ground.length; i++) {
-            if (wayOut[i] && !closed[i]) {
-                reach(front, i, ground[i], 0);
+            if (wayOut[i]) {
+                reach(front, i, -1, 0);
             }
         }
         spread(front);
         for (int i = lowestUnreached(); i >= 0; i = lowestUnreached()) {
             wayOut[i] = true;
-            reach(front, i, ground[i], 0);
+            reach(front, i, -1, 0);
             spread(front);
         }
     }
 
-    private void reach(PriorityQueue<Front> front, int cell, double at, int count) {
-        level[cell] = at;
-        steps[cell] = count;
-        front.add(new Front(at, count, cell));
+    private void reach(PriorityQueue<Front> front, int cell, int from, int steps) {
+        reached[cell] = true;
+        back[cell] = from;
+        front.add(new Front(ground[cell], steps, cell));
     }
 
     private void spread(PriorityQueue<Front> front) {
         while (!front.isEmpty()) {
             Front f = front.poll();
+            found[f.cell] = count++;
             for (int k = 0; k < 8; k++) {
                 int n = neighbour(f.cell, k);
-                if (n >= 0 && !closed[n] && Double.isNaN(level[n])) {
-                    reach(front, n, Math.max(ground[n], f.level + LEAST_FALL), f.steps + 1);
+                if (n >= 0 && !closed[n] && !reached[n]) {
+                    reach(front, n, f.cell, f.steps + 1);
                 }
             }
         }
@@ -96,27 +125,24 @@ final class Drainage {
     private int lowestUnreached() {
         int lowest = -1;
         for (int i = 0; i < ground.length; i++) {
-            if (!closed[i] && Double.isNaN(level[i]) && (lowest < 0 || ground[i] < ground[lowest])) {
+            if (!closed[i] && !reached[i] && (lowest < 0 || ground[i] < ground[lowest])) {
                 lowest = i;
             }
         }
         return lowest;
     }
 
-    private int steepest(int cell) {
+    private int next(int cell) {
         if (closed[cell] || wayOut[cell]) {
             return -1;
         }
-        int best = -1;
-        double bestFall = 0;
+        int best = back[cell];
+        double most = 0;
         for (int k = 0; k < 8; k++) {
             int n = neighbour(cell, k);
-            if (n >= 0 && !closed[n]) {
-                double fall = (level[cell] - level[n]) / (k < 4 ? 1 : Math.sqrt(2));
-                if (fall > bestFall) {
-                    bestFall = fall;
-                    best = n;
-                }
+            if (n >= 0 && !closed[n] && found[n] < found[cell] && fall(cell, n, k) > most + 1e-9) {
+                most = fall(cell, n, k);
+                best = n;
             }
         }
         return best;
@@ -129,20 +155,14 @@ final class Drainage {
         return column < 0 || column >= nx || row < 0 || row >= ny ? -1 : row * nx + column;
     }
 
-    private static final int[] EAST = {0, 1, 0, -1, 1, 1, -1, -1};
-    private static final int[] NORTH = {1, 0, -1, 0, 1, -1, -1, 1};
-
     private void order(int[] out) {
-        Integer[] cells = new Integer[level.length];
-        Arrays.setAll(cells, i -> i);
-        Arrays.sort(cells, (a, b) -> {
-            if (closed[a] || closed[b]) {
-                return Boolean.compare(closed[a], closed[b]);
+        int last = out.length;
+        for (int i = out.length - 1; i >= 0; i--) {
+            if (closed[i]) {
+                out[--last] = i;
+            } else {
+                out[count - 1 - found[i]] = i;
             }
-            return Double.compare(level[b], level[a]);
-        });
-        for (int i = 0; i < out.length; i++) {
-            out[i] = cells[i];
         }
     }
 }

@@ -6,10 +6,10 @@ import provingyard.numeric.Deterministic;
  * Wind at a point as a share of the open wind at the same height.
  *
  * <p>Lee: behind a thing of height H the wind is least within a few H and recovers by 10 to 20 H; porous things shelter
- * a little less but further (form after measured windbreaks: Naegeli in Geiger 1965; quietest zone about 4 H, effect
- * gone by some 15 H behind belts of 15 to 18 m; numbers of this formula are common practice, no source). Windward: the
- * air slows before a wall, slightly up to 10 H (MIL-HDBK-1011/2, 4.3.2.1). The wind swings about its mean, so rays
- * within 32 degrees of it are averaged: narrow things shelter little far behind them.
+ * a little less but further (form after measured windbreaks: Naegeli in Geiger 1965, from memory; quietest zone about
+ * 4 H, effect gone by some 15 H behind belts of 15 to 18 m; numbers of this formula are common practice, no source).
+ * Windward: the air slows before a wall, slightly up to 10 H (MIL-HDBK-1011/2, 4.3.2.1). The wind swings about its
+ * mean, so rays within 32 degrees of it are averaged: narrow things shelter little far behind them.
  *
  * <p>Roof edges: 1.2 (lee side) to 1.4 (windward side) times the open wind within 0.5 m of the edge and up to 1 m above
  * it, fading over the next 1 m sideways and 1.5 m upward; common practice, no source.
@@ -66,7 +66,7 @@ final class Shelter {
         double most = 0;
         for (int i = 0; i < casters.length; i++) {
             Caster c = casters[i];
-            double reached = upTo(c, h) * (1 - edge[i]);
+            double reached = c.sheltersAt(h) * (1 - edge[i]);
             if (reached > 0 && !c.misses(x, y, dx, dy)) {
                 double heights = c.meets(x, y, dx, dy, scratch) / c.height;
                 if (heights < 60) {
@@ -86,11 +86,6 @@ final class Shelter {
 
     private static double windwardLoss(double heights, double porosity) {
         return STAGNATION * (1 - porosity) * Deterministic.exp(-heights / 3);
-    }
-
-    /** 1 below 0.8 of the thing's height, 0 above 1.4 of it. */
-    private static double upTo(Caster c, double h) {
-        return c.height <= 0 ? 0 : Math.max(0, Math.min(1, (1.4 * c.height - h) / (0.6 * c.height)));
     }
 
     /** How much a point is at a roof's edge: 1 at it, 0 away from it. */

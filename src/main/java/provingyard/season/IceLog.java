@@ -1,0 +1,89 @@
+package provingyard.season;
+
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import provingyard.scenario.YardPlan;
+
+/**
+ * Iced walks over the season: a walk counts while at least {@link #LEAST_AREA} m2 of it carries ice from irrigation.
+ */
+final class IceLog {
+
+    /** m2 of one walk from which it counts as iced. */
+    static final double LEAST_AREA = 1.0;
+
+    private static final int MINUTES_A_DAY = 1440;
+    private static final double HOURS_A_MINUTE = 1 / 60.0;
+
+    private final List<YardPlan.Surface> surfaces;
+    private final boolean[] iced;
+    private double areaHours;
+    private double inTraffic;
+    private int mornings;
+    private long lastDay = -1;
+
+    IceLog(List<YardPlan.Surface> surfaces) {
+        this.surfaces = surfaces;
+        this.iced = new boolean[surfaces.size()];
+    }
+
+    private IceLog(IceLog other) {
+        surfaces = other.surfaces;
+        iced = other.iced.clone();
+        areaHours = other.areaHours;
+        inTraffic = other.inTraffic;
+        mornings = other.mornings;
+        lastDay = other.lastDay;
+    }
+
+    IceLog copy() {
+        return new IceLog(this);
+    }
+
+    /**
+     * Takes a minute.
+     *
+     * @param area iced m2 of each surface, by its index; only walks count
+     */
+    List<SeasonEvent> minute(long tick, double[] area) {
+        List<SeasonEvent> events = new ArrayList<>();
+        int minuteOfDay = (int) (tick % MINUTES_A_DAY);
+        for (int i = 0; i < surfaces.size(); i++) {
+            YardPlan.Surface surface = surfaces.get(i);
+            boolean now = surface.kind() == YardPlan.SurfaceKind.WALK && area[i] >= LEAST_AREA;
+            if (now != iced[i]) {
+                iced[i] = now;
+                SeasonEvent.Kind kind = now ? SeasonEvent.Kind.WALK_ICED : SeasonEvent.Kind.WALK_CLEAR;
+                events.add(new SeasonEvent(tick, kind, surface.id(), Map.of("area", area[i])));
+            }
+            if (now) {
+                count(tick, minuteOfDay, surface, area[i]);
+            }
+        }
+        return events;
+    }
+
+    private void count(long tick, int minuteOfDay, YardPlan.Surface surface, double area) {
+        areaHours += area * HOURS_A_MINUTE;
+        if (walked(surface, minuteOfDay)) {
+            inTraffic += area * HOURS_A_MINUTE;
+        }
+        if (tick / MINUTES_A_DAY != lastDay) {
+            lastDay = tick / MINUTES_A_DAY;
+            mornings++;
+        }
+    }
+
+    private static boolean walked(YardPlan.Surface surface, int minuteOfDay) {
+        List<LocalTime> traffic = surface.footTraffic();
+        return traffic.size() == 2
+                && minuteOfDay >= traffic.get(0).toSecondOfDay() / 60
+                && minuteOfDay < traffic.get(1).toSecondOfDay() / 60;
+    }
+
+    Ledger.Ice ice() {
+        return new Ledger.Ice(areaHours, inTraffic, mornings);
+    }
+}

@@ -1,0 +1,23 @@
+package provingyard.study;
+
+import provingyard.setup.SetUp;
+
+/**
+ * The best set-up found for a site: best on average over draws of its climate, events and faults, without hindsight.
+ *
+ * @param site scenario id
+ * @param content hash of the scenario it was found for
+ * @param engine version of the simulator that found it
+ * @param setUp what is placed and how it is set
+ * @param meanClock mean loss of the clock alone over the draws, USD
+ * @param meanMark mean loss of the mark over the same draws, USD
+ * @param draws how many draws
+ */
+public record Mark(
+        String site, String content, String engine, SetUp setUp, double meanClock, double meanMark, int draws) {
+
+    /** Mean gap between the clock alone and the mark over the draws, USD. */
+    public double meanGap() {
+        return meanClock - meanMark;
+    }
+}

@@ -1,0 +1,93 @@
+package provingyard.world.weather;
+
+import provingyard.numeric.Deterministic;
+
+/**
+ * Heat of the sun in the outer layer of walls, by the bearing they face: how many K their surface is over the air.
+ *
+ * <p>A wall in steady sun I (W/m2) stands a I / h over the air, with a = 0.65 the absorptance of brick or render and h =
+ * 25 W/(m2 K) its outer heat transfer (surface resistance 0.04 m2 K/W of ISO 6946, from memory); it gets there, and
+ * cools again, with a time constant of 6 h (common practice for masonry, no source). Shade by neighbours is left out.
+ * Mutable; {@link #copy()} for snapshots.
+ */
+public final class StoredHeat {
+
+    private static final int SIDES = 8;
+    private static final double GAIN = 0.65 / 25;
+    private static final double KEPT_IN_A_MINUTE = Deterministic.exp(-60.0 / (6 * 3600));
+    private static final double GROUND_ALBEDO = 0.2;
+
+    /** The beam is divided by the sine of at least this height, degrees, so that a grazing sun stays finite. */
+    private static final double LOWEST_SUN = 3;
+
+    private static final double[] EAST = new double[SIDES];
+    private static final double[] NORTH = new double[SIDES];
+
+    static {
+        for (int i = 0; i < SIDES; i++) {
+            EAST[i] = Deterministic.sin(i * 2 * Math.PI / SIDES);
+            NORTH[i] = Deterministic.cos(i * 2 * Math.PI / SIDES);
+        }
+    }
+
+    private final double[] kelvin;
+
+    private StoredHeat(double[] kelvin) {
+        this.kelvin = kelvin;
+    }
+
+    /** Walls as cold as the air. */
+    public static StoredHeat none() {
+        return new StoredHeat(new double[SIDES]);
+    }
+
+    /** The same state, on its own. */
+    public StoredHeat copy() {
+        return new StoredHeat(kelvin.clone());
+    }
+
+    /** Lives one minute of weather. */
+    public void advance(Weather w) {
+        if (w.sun() <= 0) {
+            for (int i = 0; i < SIDES; i++) {
+                kelvin[i] *= KEPT_IN_A_MINUTE;
+            }
+            return;
+        }
+        double altitude = Math.toRadians(Math.max(0, w.sunAltitude()));
+        double bearing = Math.toRadians(w.sunBearing());
+        double level = beam(w) * Deterministic.cos(altitude);
+        double towardEast = level * Deterministic.sin(bearing);
+        double towardNorth = level * Deterministic.cos(bearing);
+        double even = 0.5 * w.sun() * (diffuseShare(w) + GROUND_ALBEDO);
+        for (int i = 0; i < SIDES; i++) {
+            double sun = even + Math.max(0, towardEast * EAST[i] + towardNorth * NORTH[i]);
+            kelvin[i] = GAIN * sun + KEPT_IN_A_MINUTE * (kelvin[i] - GAIN * sun);
+        }
+    }
+
+    /** K by which the surface of a wall that faces a bearing (degrees) is over the air; between the eight, linear. */
+    public double facing(double bearing) {
+        double sides = ((bearing % 360) + 360) % 360 / (360.0 / SIDES);
+        int first = (int) sides % SIDES;
+        double share = sides - Math.floor(sides);
+        return (1 - share) * kelvin[first] + share * kelvin[(first + 1) % SIDES];
+    }
+
+    /** Radiation in W/m2 on a plate that looks into the sun, at most 1000; 0 by night. */
+    static double beam(Weather w) {
+        if (w.sunAltitude() <= 0) {
+            return 0;
+        }
+        double height = Deterministic.sin(Math.toRadians(Math.max(LOWEST_SUN, w.sunAltitude())));
+        return Math.min(1000, w.sun() * (1 - diffuseShare(w)) / height);
+    }
+
+    /**
+     * Share of the global radiation that comes from the sky and not from the sun's disc: 0.15 clear to 1 overcast, in
+     * between linear in cloud. Common practice, no source.
+     */
+    static double diffuseShare(Weather w) {
+        return 0.15 + 0.85 * w.cloud();
+    }
+}
