@@ -185,6 +185,43 @@ final class LinkLaws {
         }
     }
 
+    /**
+     * The flow at which the loss is a given drop of head: Newton's method held in a bracket.
+     *
+     * @param dropM head at the first node less head at the second, m
+     * @param guess a flow to start from, m3/s
+     */
+    double flow(int l, double dropM, double guess) {
+        if (oneWay[l] && dropM <= atRest[l]) {
+            return (dropM - atRest[l]) / REVERSE;
+        }
+        double sign = oneWay[l] || dropM >= 0 ? 1 : -1;
+        double target = sign * dropM;
+        double low = 0;
+        double high = Math.max(Math.abs(guess), 1e-6);
+        evaluate(l, high);
+        while (loss < target) {
+            low = high;
+            high *= 4;
+            evaluate(l, high);
+        }
+        double q = Math.min(Math.max(Math.abs(guess), low), high);
+        for (int i = 0; i < 200 && high - low > 1e-15 * high; i++) {
+            evaluate(l, q);
+            if (loss > target) {
+                high = q;
+            } else {
+                low = q;
+            }
+            double next = q - (loss - target) / slope;
+            if (Math.abs(next - q) <= 1e-15 * q) {
+                break;
+            }
+            q = next > low && next < high ? next : 0.5 * (low + high);
+        }
+        return sign * q;
+    }
+
     private void evaluatePower(int l, double q) {
         double size = Math.abs(q);
         if (size <= floorFlow[l]) {

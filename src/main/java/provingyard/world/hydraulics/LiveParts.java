@@ -25,9 +25,6 @@ final class LiveParts {
     final int[] links;
     final int[] outlets;
     final int[] prvs;
-    /** Matrix entry by link; links that touch a source write to a spare one. */
-    final int[] entry;
-
     int slotCount;
     int linkCount;
     int outletCount;
@@ -54,10 +51,6 @@ final class LiveParts {
         links = new int[n];
         outlets = new int[network.outletCount()];
         prvs = new int[n];
-        entry = network.entry.clone();
-        for (int l = 0; l < n; l++) {
-            entry[l] = entry[l] < 0 ? network.elimination.row.length : entry[l];
-        }
     }
 
     private static int[] starts(int[] group, int groups) {

@@ -8,8 +8,8 @@ import java.util.Arrays;
  * to a symmetric positive definite system for the heads.
  *
  * <p>Written in corrections: the system is solved for the change of the heads, so rounding of the heads themselves (50
- * m against losses of micrometres) does not reach the flows. Outlets and one-way links stay in the system when dry or
- * shut, with a very high resistance; a regulator that holds its pressure fixes its end's head, and its flow follows
+ * m against losses of micrometres) does not reach the flows. A dry outlet leaves the system until its pressure rises
+ * above zero; a shut one-way link stays in it with a very high resistance; a regulator that holds its pressure fixes its end's head, and its flow follows
  * from continuity there.
  *
  * <p>A solver is bound to one network and holds its work arrays: one per thread. A warm solve allocates nothing.
@@ -17,19 +17,26 @@ import java.util.Arrays;
 public final class NetworkSolver {
 
     /** Conductance that holds a regulator's end at its set head, m3/s per m. */
-    private static final double HOLD = 1e10;
+    static final double HOLD = 1e10;
     /** A sum of flow changes this small is as good as none, m3/s: for a network where nothing flows. */
     private static final double STILL_M3_S = 1e-11;
 
+    /** After so many iterations without an answer Newton's steps are taken to run in a circle. */
+    private static final int DESCEND_EVERY = 40;
+
     private static final double REVERSE_FLOW_M3_S = 1e-10;
     private static final double HEAD_M = 1e-7;
+    /** A flow just below zero: a one-way link that shuts starts from here. */
+    private static final double SHUT = -Double.MIN_NORMAL;
 
     private final Network net;
     private final SolverSettings settings;
     private final LinkLaws laws;
     private final LiveParts live;
-    private final double[] diagonal;
+    private final HeadDescent descent;
+    private final double[] excess;
     private final double[] off;
+    private final double[] inversePivot;
     private final double[] right;
     private final double[] change;
     private final double[] linkMisfit;
@@ -56,9 +63,11 @@ public final class NetworkSolver {
         this.settings = settings;
         laws = network.laws.forSolver();
         live = new LiveParts(network);
+        descent = new HeadDescent(network, laws, live, this);
         int nodes = network.nodeCount();
-        diagonal = new double[nodes];
-        off = new double[network.elimination.row.length + 1];
+        excess = new double[nodes];
+        off = new double[network.elimination.row.length];
+        inversePivot = new double[nodes];
         right = new double[nodes];
         change = new double[nodes];
         linkMisfit = new double[network.linkCount()];
@@ -78,6 +87,9 @@ public final class NetworkSolver {
         start(s);
         s.status = SolveStatus.NOT_CONVERGED;
         for (int i = 1; i <= settings.maxIterations(); i++) {
+            if (i % DESCEND_EVERY == 0) {
+                descent.improve(s);
+            }
             assemble(s);
             factor();
             substituteBack();
@@ -133,8 +145,9 @@ public final class NetworkSolver {
         }
     }
 
-    private void assemble(NetworkState s) {
-        Arrays.fill(diagonal, 0);
+    /** The system at the state's heads and flows. */
+    void assemble(NetworkState s) {
+        Arrays.fill(excess, 0);
         Arrays.fill(off, 0);
         Arrays.fill(right, 0);
         misfit = 0;
@@ -151,12 +164,17 @@ public final class NetworkSolver {
             int o = live.outlets[a];
             int slot = net.outletSlot[o];
             double q = s.outletFlow[o];
+            if (q <= 0) {
+                outletMisfit[o] = 0;
+                outletConductance[o] = 0;
+                continue;
+            }
             double p = s.law[o].pressure(s.k[o], q);
             double conductance = 1 / s.law[o].slope(s.k[o], q, p);
             double miss = p - (s.head[slot] - net.elevation[slot]);
             outletMisfit[o] = miss;
             outletConductance[o] = conductance;
-            diagonal[slot] += conductance;
+            excess[slot] += conductance;
             right[slot] += miss * conductance - q;
             misfit = Math.max(misfit, Math.abs(miss));
         }
@@ -170,9 +188,13 @@ public final class NetworkSolver {
         double q = s.flow[l] - miss * conductance;
         linkMisfit[l] = miss;
         linkConductance[l] = conductance;
-        diagonal[from] += conductance;
-        diagonal[to] += conductance;
-        off[live.entry[l]] -= conductance;
+        int entry = net.entry[l];
+        if (entry >= 0) {
+            off[entry] -= conductance;
+        } else {
+            excess[from] += conductance;
+            excess[to] += conductance;
+        }
         right[from] -= q;
         right[to] += q;
         misfit = Math.max(misfit, Math.abs(miss));
@@ -185,43 +207,57 @@ public final class NetworkSolver {
         }
         int to = net.to[l];
         double miss = net.prvHead[l] - s.head[to];
-        diagonal[to] += HOLD;
+        excess[to] += HOLD;
         right[to] += HOLD * miss + s.flow[l];
         right[net.from[l]] -= s.flow[l];
         misfit = Math.max(misfit, Math.abs(miss));
     }
 
-    /** L D L^T in place, with the forward sweep of the right side. Only slots joined to a source take part. */
-    private void factor() {
+    /**
+     * L D L^T in place, with the forward sweep of the right side, of the slots joined to a source.
+     *
+     * <p>Instead of the diagonal it keeps each row's excess over the off-diagonal entries, so that nothing is ever
+     * subtracted and a region that hangs on a nearly shut link keeps its full accuracy (the idea of Grassmann, Taksar
+     * and Heyman 1985 for such matrices).
+     */
+    void factor() {
         Elimination e = net.elimination;
         for (int a = 0; a < live.slotCount; a++) {
             int column = live.slots[a];
-            double inverse = 1 / diagonal[column];
             int end = e.start[column + 1];
+            double pivot = excess[column];
+            for (int i = e.start[column]; i < end; i++) {
+                pivot -= off[i];
+            }
+            double inverse = 1 / pivot;
+            double rightHere = right[column];
+            double excessHere = excess[column];
             int pair = e.pairStart[column];
             for (int i = e.start[column]; i < end; i++) {
-                double value = off[i];
-                double factor = value * inverse;
-                diagonal[e.row[i]] -= value * factor;
-                right[e.row[i]] -= right[column] * factor;
+                double factor = off[i] * inverse;
+                excess[e.row[i]] -= excessHere * factor;
+                right[e.row[i]] -= rightHere * factor;
                 for (int j = i + 1; j < end; j++) {
                     off[e.pairTarget[pair++]] -= factor * off[j];
                 }
                 off[i] = factor;
             }
+            inversePivot[column] = inverse;
         }
     }
 
-    private void substituteBack() {
+    /** Solves for the change of the heads, by slot; zero at sources. */
+    double[] substituteBack() {
         Elimination e = net.elimination;
         for (int a = live.slotCount - 1; a >= 0; a--) {
             int column = live.slots[a];
-            double x = right[column] / diagonal[column];
+            double x = right[column] * inversePivot[column];
             for (int i = e.start[column]; i < e.start[column + 1]; i++) {
                 x -= off[i] * change[e.row[i]];
             }
             change[column] = x;
         }
+        return change;
     }
 
     private void step(NetworkState s) {
@@ -256,7 +292,7 @@ public final class NetworkSolver {
         double q = old + (change[from] - change[to] - linkMisfit[l]) * linkConductance[l];
         if (laws.isOneWay(l)) {
             if (old >= 0 && q < 0) {
-                q = 0;
+                q = SHUT;
             } else if (old < 0 && q > 0 && s.head[from] - s.head[to] - laws.lossAtRest(l) > HEAD_M) {
                 q = net.startFlow[l];
             }
@@ -268,13 +304,16 @@ public final class NetworkSolver {
     private void stepOutlet(NetworkState s, int o) {
         int slot = net.outletSlot[o];
         double old = s.outletFlow[o];
-        double q = old + (change[slot] - outletMisfit[o]) * outletConductance[o];
         double pressure = s.head[slot] - net.elevation[slot];
-        if (q <= 0 && old > 0) {
-            // A law that is concave in flow (n above 1) may overshoot below zero while there is pressure.
-            q = pressure > 0 ? 0.1 * old : 0;
-        } else if (q > 0 && old <= 0) {
+        double q;
+        if (old <= 0) {
             q = s.law[o].flow(s.k[o], Math.min(pressure, 1));
+        } else {
+            q = old + (change[slot] - outletMisfit[o]) * outletConductance[o];
+            if (q <= 0) {
+                // A law that is concave in flow (n above 1) may overshoot below zero while there is pressure.
+                q = pressure > 0 ? 0.1 * old : 0;
+            }
         }
         q = Math.min(q, outletLimit[o]);
         count(q, old);
@@ -295,7 +334,7 @@ public final class NetworkSolver {
             byte next = nextState(s, l);
             if (next != s.prv[l]) {
                 changed = true;
-                s.flow[l] = next == NetworkState.PRV_CLOSED ? 0 : Math.max(s.flow[l], net.startFlow[l]);
+                s.flow[l] = next == NetworkState.PRV_CLOSED ? SHUT : Math.max(s.flow[l], net.startFlow[l]);
                 s.prv[l] = next;
             }
         }

@@ -7,7 +7,7 @@ import provingyard.numeric.FixedPower;
  *
  * <p>Low-pressure law (own choice, so that the law has a finite slope everywhere): below p0 the flow falls linearly to
  * zero. p0 is 1 mm for n below 0.3 (a compensating outlet does not compensate without pressure), 1 nm for n up to 1, 1
- * micrometre above. Below zero pressure nothing flows: a resistance of 1e14 m per m3/s, whose flow is reported as zero.
+ * micrometre above.  Below zero pressure nothing flows.
  */
 final class OutletLaw {
 
@@ -15,8 +15,6 @@ final class OutletLaw {
     static final double LEAST_EXPONENT = 0.05;
     /** Greatest exponent n. */
     static final double GREATEST_EXPONENT = 2;
-
-    private static final double DRY = 1e14;
 
     private final FixedPower forward;
     private final FixedPower backward;
@@ -48,11 +46,8 @@ final class OutletLaw {
         return k * (n == 0.5 ? Math.sqrt(pressureM) : forward.of(pressureM));
     }
 
-    /** Pressure head at a flow, m. */
+    /** Pressure head at a flow above zero, m. */
     double pressure(double k, double q) {
-        if (q <= 0) {
-            return DRY * q;
-        }
         double x = q / k;
         if (x < lowShare) {
             return lowPressureM * (x / lowShare);
@@ -60,11 +55,8 @@ final class OutletLaw {
         return n == 0.5 ? x * x : backward.of(x);
     }
 
-    /** Slope dp/dq at a flow with its pressure head, m per m3/s. */
+    /** Slope dp/dq at a flow above zero with its pressure head, m per m3/s. */
     double slope(double k, double q, double pressureM) {
-        if (q <= 0) {
-            return DRY;
-        }
         return pressureM < lowPressureM ? lowPressureM / (k * lowShare) : pressureM / (n * q);
     }
 }
