@@ -29,7 +29,7 @@ final class ColdArt {
         this.shapes = shapes;
         this.view = view;
         this.theme = view.theme();
-        CellField fine = Fields.finer(new CellField(snapshot.nx(), snapshot.ny(), snapshot.cold()), 2);
+        CellField fine = Fields.finer(new CellField(snapshot.nx(), snapshot.ny(), snapshot.cold()), null, 2);
         double cell = shapes.size().x() / fine.nx();
         float least = Float.POSITIVE_INFINITY;
         for (float v : fine.values()) {

@@ -42,8 +42,8 @@ final class LabelArt {
 
     /** Places that no name may cover: sensors, notes, and the corner of the scale bar. */
     private void reserve(SetUp setUp) {
-        double r = SensorArt.radius(theme) + 6;
         for (Placement p : setUp.sensors()) {
+            double r = SensorArt.radius(theme) + (p.id().equals(view.marks().selected()) ? 20 : 6);
             Point at = SensorArt.place(shapes, p);
             if (at != null) {
                 double x = view.x(at.x());

@@ -53,6 +53,10 @@ final class NoteArt {
         Colour ink = theme.at(Tone.INK);
         double x = view.x(p.at().x());
         double y = view.y(p.at().y());
+        if (theme == Theme.PROJECTOR) {
+            shape(s, p, x, y);
+            return;
+        }
         double left = x + p.dx();
         double cy = y + p.dy();
         double w = s.textWidth(p.text(), FontRole.STRONG, 13) + 38;
@@ -66,5 +70,21 @@ final class NoteArt {
         TextStyle number = TextStyle.of(FontRole.BOLD, 12.5, theme.at(Tone.SHEET)).middle();
         s.text(Integer.toString(p.number()), left + 13, cy + 4.4, number);
         s.text(p.text(), left + 28, cy + 4.6, TextStyle.of(FontRole.STRONG, 13, ink));
+    }
+
+    /** On the wall, readings are told apart by shape: circle, square, diamond, triangle, with their number. */
+    private void shape(Surface s, Marks.Pin p, double x, double y) {
+        double r = theme.marker() / 2;
+        Path outline =
+                switch (Math.floorMod(p.number() - 1, 4)) {
+                    case 0 -> Path.circle(x, y, r);
+                    case 1 -> Path.rectangle(x - r * 0.92, y - r * 0.92, r * 1.84, r * 1.84);
+                    case 2 -> Path.svg("M0 -1.2L1.2 0L0 1.2L-1.2 0Z").mapped(r, r, x, y);
+                    default -> Path.svg("M0 -1.2L1.18 .86H-1.18Z").mapped(r, r, x, y);
+                };
+        double down = Math.floorMod(p.number() - 1, 4) == 3 ? 14 : 9.5;
+        s.fill(outline, theme.at(Tone.SHEET));
+        s.stroke(outline, Pen.of(theme.at(Tone.INK), 4));
+        s.text(Integer.toString(p.number()), x, y + down, TextStyle.of(FontRole.BOLD, 26, theme.at(Tone.INK)).middle());
     }
 }

@@ -46,6 +46,28 @@ public final class YardPicture {
         return s.image();
     }
 
+    /** The ground image, to be kept while view and theme stay; {@code density} pixels to one px of the view. */
+    public static BufferedImage ground(YardShapes shapes, View view, double density) {
+        Java2DSurface s = dense(view, density);
+        YardPainter.ground(s, shapes, view);
+        return s.image();
+    }
+
+    /** The transparent image of canopies and roofs, to be kept while view and theme stay. */
+    public static BufferedImage top(YardShapes shapes, View view, double density) {
+        Java2DSurface s = dense(view, density);
+        YardPainter.top(s, shapes, view);
+        return s.image();
+    }
+
+    private static Java2DSurface dense(View view, double density) {
+        int width = (int) Math.ceil(view.width() * density);
+        int height = (int) Math.ceil(view.height() * density);
+        Java2DSurface s = new Java2DSurface(width, height);
+        s.scale(density, density);
+        return s;
+    }
+
     /** Writes a picture as PNG. */
     public static void writePng(BufferedImage picture, OutputStream out) throws IOException {
         // PNG writers want plain, not premultiplied, values.

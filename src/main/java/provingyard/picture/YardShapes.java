@@ -21,7 +21,8 @@ import provingyard.scenario.YardPlan.SurfaceKind;
  * @param walked the same of walks alone
  * @param shrubs in beds and standing alone
  * @param roofs in the order of the buildings
- * @param baseTurf whether lawn lies where no outline does
+ * @param base what lies where no outline does
+ * @param planted which cells are planted
  */
 public record YardShapes(
         Scenario scenario,
@@ -30,7 +31,8 @@ public record YardShapes(
         List<Shrub> shrubs,
         Map<String, Roof> roofs,
         PipeMap pipes,
-        SurfaceKind base) {
+        SurfaceKind base,
+        PlantedCells planted) {
 
     /** A shrub: place, radius in m and which of the four tones. */
     record Shrub(double x, double y, double radius, int tone) {}
@@ -65,7 +67,8 @@ public record YardShapes(
                 List.copyOf(shrubs(scenario)),
                 roofs,
                 PipeMap.of(scenario.plumbing()),
-                base);
+                base,
+                PlantedCells.of(yard, base.planted()));
     }
 
     YardPlan yard() {

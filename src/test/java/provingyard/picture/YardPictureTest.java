@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import provingyard.quantity.UnitSystem;
 import provingyard.scenario.Plumbing;
@@ -78,6 +79,36 @@ class YardPictureTest {
         write("yard-frost", YardPicture.render(shapes, DemoYard.setUp(), night, cold));
         write("yard-1920", YardPicture.render(shapes, DemoYard.setUp(), day, tune(Theme.LIGHT, 1920, 852)));
         write("thumbnail", YardPicture.thumbnail(clinic, 392, 224, Theme.LIGHT));
+        float[] calm = new float[60 * 36];
+        for (int i = 0; i < calm.length; i++) {
+            calm[i] = i % 60 > 42 && i % 60 < 54 ? 0.3f : 1;
+        }
+        View desk = tune(Theme.PROJECTOR, 1280, 492)
+                .layers(EnumSet.of(Layer.PIPES, Layer.SHELTER))
+                .shelter(new CellField(60, 36, calm))
+                .marks(Marks.NONE
+                        .faulty(Set.of("freeze-1"))
+                        .pins(List.of(
+                                new Marks.Pin(DemoYard.at(10, 6), 1, "north", 0, 0),
+                                new Marks.Pin(DemoYard.at(4, 15), 2, "west", 0, 0),
+                                new Marks.Pin(DemoYard.at(14, 28), 3, "south", 0, 0),
+                                new Marks.Pin(DemoYard.at(42, 26), 4, "meter", 0, 0))));
+        write("yard-desk", YardPicture.render(shapes, DemoYard.setUp(), day, desk));
+        View call = desk.theme(Theme.LIGHT)
+                .layers(EnumSet.of(Layer.PIPES))
+                .marks(desk.marks()
+                        .select("iso-a")
+                        .pins(List.of(
+                                new Marks.Pin(DemoYard.at(45.3, 30.2), 1, "9.3 L/min", 14, 22),
+                                new Marks.Pin(DemoYard.at(30, 4.15), 3, "shut, 9.1", -4, -28))));
+        Snapshot leaking = new Snapshot(
+                day.tick(), day.clock(),
+                new Snapshot.Sky(9, 4, 5.4, 210, 300, 0.3, 6.2, 24, 130),
+                day.nx(), day.ny(), day.wetness(), day.film(), day.ice(), day.stress(), day.cold(), day.zones(),
+                day.heads(), day.links(),
+                List.of(new Snapshot.Sensor("rain-1", 0.007, true), new Snapshot.Sensor("flow-1", 1e-3, true)),
+                List.of(new Snapshot.Leak(17, 6.8, 3e-4)), false, 3e-4, day.ledger(), 0);
+        write("yard-call", YardPicture.render(shapes, DemoYard.setUp(), leaking, call));
         View shade = tune(Theme.LIGHT, 1280, 492).layers(EnumSet.of(Layer.SHADE)).in("en", UnitSystem.US);
         write("yard-shade", YardPicture.render(shapes, DemoYard.setUp(), day, shade));
     }
@@ -173,7 +204,7 @@ class YardPictureTest {
     void everySensorStateDiffers() throws IOException {
         Java2DSurface s = new Java2DSurface(640, 240);
         s.fill(Path.rectangle(0, 0, 640, 240), Theme.LIGHT.at(Tone.LAWN));
-        java.util.Set<Integer> seen = new java.util.HashSet<>();
+        Set<Integer> seen = new java.util.HashSet<>();
         double x = 50;
         for (SensorArt.State state : SensorArt.State.values()) {
             Java2DSurface one = new Java2DSurface(100, 100);
