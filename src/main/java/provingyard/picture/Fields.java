@@ -77,8 +77,7 @@ final class Fields {
         return beyond ? level + 1e-3 + Math.abs(f.at(x, y) - level) : f.at(x, y);
     }
 
-    private static void cell(
-            CellField f, double level, int x, int y, Map<Long, long[]> next, Map<Long, Point> places) {
+    private static void cell(CellField f, double level, int x, int y, Map<Long, long[]> next, Map<Long, Point> places) {
         double[] v = {
             value(f, level, x, y), value(f, level, x + 1, y), value(f, level, x + 1, y + 1), value(f, level, x, y + 1)
         };
@@ -96,8 +95,22 @@ final class Fields {
     }
 
     private static final int[][] PAIRS = {
-        {}, {0, 3}, {1, 0}, {1, 3}, {2, 1}, {0, 3, 2, 1}, {2, 0}, {2, 3}, {3, 2}, {0, 2}, {1, 0, 3, 2}, {1, 2}, {3, 1},
-        {0, 1}, {3, 0}, {}
+        {},
+        {0, 3},
+        {1, 0},
+        {1, 3},
+        {2, 1},
+        {0, 3, 2, 1},
+        {2, 0},
+        {2, 3},
+        {3, 2},
+        {0, 2},
+        {1, 0, 3, 2},
+        {1, 2},
+        {3, 1},
+        {0, 1},
+        {3, 0},
+        {}
     };
 
     private static long crossing(int x, int y, int edge, double[] v, double level, Map<Long, Point> places) {
@@ -110,8 +123,7 @@ final class Fields {
         int ey = edge == 2 ? y + 1 : y;
         long key = ((ey + 2L) << 24 | ex + 2L) << 1 | (edge % 2);
         places.putIfAbsent(
-                key,
-                new Point(x + 0.5 + cx[a] + (cx[b] - cx[a]) * t, y + 0.5 + cy[a] + (cy[b] - cy[a]) * t));
+                key, new Point(x + 0.5 + cx[a] + (cx[b] - cx[a]) * t, y + 0.5 + cy[a] + (cy[b] - cy[a]) * t));
         return key;
     }
 

@@ -233,7 +233,8 @@ public final class Java2DSurface implements Surface {
         if (right < 0) {
             return new Rectangle();
         }
-        Rectangle all = new Rectangle(left - margin, top - margin, right - left + 1 + 2 * margin, bottom - top + 1 + 2 * margin);
+        Rectangle all = new Rectangle(
+                left - margin, top - margin, right - left + 1 + 2 * margin, bottom - top + 1 + 2 * margin);
         return all.intersection(new Rectangle(0, 0, w, h));
     }
 

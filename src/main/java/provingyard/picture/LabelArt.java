@@ -1,6 +1,7 @@
 package provingyard.picture;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import provingyard.quantity.UnitSystem;
 import provingyard.scenario.Point;
@@ -32,7 +33,10 @@ final class LabelArt {
                 name(s, b.label(), b.outline(), FontRole.STRONG, theme.letters() + 2);
             }
         }
-        for (YardPlan.Surface g : shapes.yard().surfaces()) {
+        List<YardPlan.Surface> surfaces = new ArrayList<>(shapes.yard().surfaces());
+        // The larger a surface, the more its name is worth.
+        surfaces.sort(Comparator.comparingDouble(g -> -Math.abs(Polygons.area(g.outline()))));
+        for (YardPlan.Surface g : surfaces) {
             if (g.label() != null && g.outline().size() > 2) {
                 name(s, g.label(), g.outline(), FontRole.TEXT, theme.letters() + 0.5);
             }
@@ -51,6 +55,12 @@ final class LabelArt {
                 taken.add(new double[] {x - r, y - SensorArt.rise(theme) - r, x + r, y + 4});
             }
         }
+        if (view.shows(Layer.PIPES)) {
+            shapes.pipes().fittings().values().forEach(f -> spot(f.at(), 9));
+        }
+        if (view.shows(Layer.PIPES) || view.shows(Layer.SPRAY)) {
+            shapes.scenario().plumbing().heads().forEach(h -> spot(h.at(), 4.5));
+        }
         for (Marks.Note n : view.marks().notes()) {
             double x = view.x(n.at().x()) + n.dx();
             double y = view.y(n.at().y()) + n.dy();
@@ -66,6 +76,12 @@ final class LabelArt {
                 taken.add(new double[] {x - reach, y - reach / 2, x + reach, y + reach / 2});
             }
         }
+    }
+
+    private void spot(Point p, double half) {
+        double x = view.x(p.x());
+        double y = view.y(p.y());
+        taken.add(new double[] {x - half, y - half, x + half, y + half});
     }
 
     /** Writes a name where it fits best: candidates along the shape, the roomiest first. */
@@ -88,7 +104,7 @@ final class LabelArt {
             }
         }
         double[] b = Polygons.bounds(outline);
-        boolean room = Math.max(b[2] - b[0], b[3] - b[1]) * view.scale() > w * 0.7;
+        boolean room = (b[2] - b[0]) * view.scale() > w * 0.8 && (b[3] - b[1]) * view.scale() > h * 0.8;
         if (best != null && room) {
             double x = view.x(best.x());
             double y = view.y(best.y());
@@ -131,7 +147,8 @@ final class LabelArt {
     }
 
     private TextStyle halo(FontRole role, double size) {
-        return TextStyle.of(role, size, theme.at(Tone.LABEL)).halo(theme.at(Tone.HALO).fade(0.85), 3.2);
+        return TextStyle.of(role, size, theme.at(Tone.LABEL))
+                .halo(theme.at(Tone.HALO).fade(0.85), 3.2);
     }
 
     /** Scale bar, north, and the weather that acts now, in the free part's lower left corner. */

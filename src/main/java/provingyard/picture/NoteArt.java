@@ -25,15 +25,16 @@ final class NoteArt {
                 });
         boolean ice = n.meaning() == Marks.Meaning.ICE;
         double text = ice ? 38 : 12;
-        double w = Math.max(
-                        s.textWidth(n.title(), FontRole.BOLD, 13), s.textWidth(n.line(), FontRole.TEXT, 12))
+        double w = Math.max(s.textWidth(n.title(), FontRole.BOLD, 13), s.textWidth(n.line(), FontRole.TEXT, 12))
                 + text
                 + 12;
         double h = 40;
         double x = view.x(n.at().x());
         double y = view.y(n.at().y());
-        double left = Math.max(view.free().left() + 6, Math.min(view.width() - view.free().right() - w - 6, x + n.dx()));
-        double top = Math.max(view.free().top() + 6, Math.min(view.height() - view.free().bottom() - h - 6, y + n.dy()));
+        double left = Math.max(
+                view.free().left() + 6, Math.min(view.width() - view.free().right() - w - 6, x + n.dx()));
+        double top = Math.max(
+                view.free().top() + 6, Math.min(view.height() - view.free().bottom() - h - 6, y + n.dy()));
         double endX = Math.max(left + 2, Math.min(left + w - 2, x));
         double endY = Math.max(top + 2, Math.min(top + h - 2, y));
         s.stroke(Path.segment(x, y, endX, endY), Pen.of(theme.at(Tone.HALO).fade(0.8), 3.4));
@@ -67,7 +68,8 @@ final class NoteArt {
         s.fill(pill, theme.at(Tone.SHEET));
         s.stroke(pill, Pen.of(ink, 1.4));
         s.fill(Path.circle(left + 13, cy, 10), ink);
-        TextStyle number = TextStyle.of(FontRole.BOLD, 12.5, theme.at(Tone.SHEET)).middle();
+        TextStyle number =
+                TextStyle.of(FontRole.BOLD, 12.5, theme.at(Tone.SHEET)).middle();
         s.text(Integer.toString(p.number()), left + 13, cy + 4.4, number);
         s.text(p.text(), left + 28, cy + 4.6, TextStyle.of(FontRole.STRONG, 13, ink));
     }
@@ -85,6 +87,10 @@ final class NoteArt {
         double down = Math.floorMod(p.number() - 1, 4) == 3 ? 14 : 9.5;
         s.fill(outline, theme.at(Tone.SHEET));
         s.stroke(outline, Pen.of(theme.at(Tone.INK), 4));
-        s.text(Integer.toString(p.number()), x, y + down, TextStyle.of(FontRole.BOLD, 26, theme.at(Tone.INK)).middle());
+        s.text(
+                Integer.toString(p.number()),
+                x,
+                y + down,
+                TextStyle.of(FontRole.BOLD, 26, theme.at(Tone.INK)).middle());
     }
 }

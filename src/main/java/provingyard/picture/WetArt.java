@@ -37,7 +37,8 @@ final class WetArt {
         int finer = PlantedCells.FINER;
         int w = nx * finer;
         int h = ny * finer;
-        float[] fine = Fields.finer(new CellField(nx, ny, snapshot.wetness()), planted.cells(), finer).values();
+        float[] fine = Fields.finer(new CellField(nx, ny, snapshot.wetness()), planted.cells(), finer)
+                .values();
         int[] argb = new int[w * h];
         int rgb = theme.at(Tone.WET).argb() & 0xFFFFFF;
         for (int row = 0; row < h; row++) {
@@ -83,7 +84,10 @@ final class WetArt {
             return;
         }
         s.save();
-        s.clip(shapes.paved().isEmpty() ? Path.rectangle(0, 0, shapes.size().x(), shapes.size().y()) : shapes.paved());
+        s.clip(
+                shapes.paved().isEmpty()
+                        ? Path.rectangle(0, 0, shapes.size().x(), shapes.size().y())
+                        : shapes.paved());
         if (!film.isEmpty()) {
             s.fill(film, theme.at(Tone.FILM).fade(0.35));
         }

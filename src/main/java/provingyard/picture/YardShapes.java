@@ -136,8 +136,8 @@ public record YardShapes(
                 double vv = v + dice.between(-0.13, 0.13);
                 double x = uu * c - vv * s;
                 double y = uu * s + vv * c;
-                boolean room = Polygons.contains(bed.outline(), x, y)
-                        && Polygons.edgeDistance(bed.outline(), x, y) > r * 0.8;
+                boolean room =
+                        Polygons.contains(bed.outline(), x, y) && Polygons.edgeDistance(bed.outline(), x, y) > r * 0.8;
                 int tone = (int) (dice.next() * 4);
                 // Wide beds have open soil between the plants.
                 boolean bare = rows > 2 && dice.next() < 0.35;
