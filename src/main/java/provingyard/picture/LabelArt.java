@@ -3,6 +3,7 @@ package provingyard.picture;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import provingyard.numeric.Deterministic;
 import provingyard.quantity.UnitSystem;
 import provingyard.scenario.Point;
 import provingyard.scenario.Text;
@@ -73,7 +74,10 @@ final class LabelArt {
                 double x = view.x(f.at().x());
                 double y = view.y(f.at().y());
                 double reach = 2.4 * view.scale();
-                taken.add(new double[] {x - reach, y - reach / 2, x + reach, y + reach / 2});
+                double along = Math.abs(Deterministic.sin(Math.toRadians(f.heading())));
+                double wide = reach * Math.max(0.5, along);
+                double high = reach * Math.max(0.5, 1 - along);
+                taken.add(new double[] {x - wide, y - high, x + wide, y + high});
             }
         }
     }
@@ -96,7 +100,10 @@ final class LabelArt {
             double y = view.y(p.y());
             double[] box = {x - w / 2, y - h / 2, x + w / 2, y + h / 2};
             if (free(box)) {
-                double value = Polygons.edgeDistance(outline, p.x(), p.y()) - treesOver(p) * 3;
+                double value = Math.min(3, Polygons.edgeDistance(outline, p.x(), p.y()))
+                        - treesOver(p) * 3
+                        - spilling(outline, box) * 0.8
+                        - Math.abs(p.x() - middle(outline)) * 0.01;
                 if (value > most + 1e-9) {
                     most = value;
                     best = p;
@@ -111,6 +118,23 @@ final class LabelArt {
             taken.add(new double[] {x - w / 2, y - h / 2, x + w / 2, y + h / 2});
             s.text(text, x, y + size * 0.34, halo(role, size).middle());
         }
+    }
+
+    private static double middle(List<Point> outline) {
+        double[] b = Polygons.bounds(outline);
+        return (b[0] + b[2]) / 2;
+    }
+
+    /** How many of six places on a box in px lie outside an outline in m. */
+    private int spilling(List<Point> outline, double[] box) {
+        int out = 0;
+        for (double x : new double[] {box[0], (box[0] + box[2]) / 2, box[2]}) {
+            for (double y : new double[] {box[1] + 2, box[3] - 2}) {
+                Point p = view.yard(x, y);
+                out += Polygons.contains(outline, p.x(), p.y()) ? 0 : 1;
+            }
+        }
+        return out;
     }
 
     private List<Point> candidates(List<Point> outline) {
