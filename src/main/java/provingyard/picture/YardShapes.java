@@ -18,7 +18,6 @@ import provingyard.scenario.YardPlan.SurfaceKind;
  * A scenario's shapes, worked out once: immutable, shared by all pictures of it.
  *
  * @param paved outlines of walks, drives and streets as one path, all running the same way round
- * @param walked the same of walks alone
  * @param shrubs in beds and standing alone
  * @param roofs in the order of the buildings
  * @param base what lies where no outline does
@@ -27,7 +26,6 @@ import provingyard.scenario.YardPlan.SurfaceKind;
 public record YardShapes(
         Scenario scenario,
         Path paved,
-        Path walked,
         List<Shrub> shrubs,
         Map<String, Roof> roofs,
         PipeMap pipes,
@@ -41,7 +39,6 @@ public record YardShapes(
     public static YardShapes of(Scenario scenario) {
         YardPlan yard = scenario.yard();
         Path.Builder paved = Path.builder();
-        Path.Builder walked = Path.builder();
         SurfaceKind base = SurfaceKind.TURF;
         for (Surface s : yard.surfaces()) {
             if (s.id().equals(yard.base())) {
@@ -49,9 +46,6 @@ public record YardShapes(
             } else if (s.outline().size() > 2 && !s.kind().planted()) {
                 Path path = Path.polygon(Polygons.counterClockwise(s.outline()));
                 paved.append(path);
-                if (s.kind() == SurfaceKind.WALK) {
-                    walked.append(path);
-                }
             }
         }
         Map<String, Roof> roofs = new LinkedHashMap<>();
@@ -63,7 +57,6 @@ public record YardShapes(
         return new YardShapes(
                 scenario,
                 paved.build(),
-                walked.build(),
                 List.copyOf(shrubs(scenario)),
                 roofs,
                 PipeMap.of(scenario.plumbing()),
