@@ -8,24 +8,22 @@ import java.awt.image.Raster;
 import java.awt.image.WritableRaster;
 
 /**
- * Multiply and screen for Java2D, over an opaque ground. Colour = (1 - a) ground + a B(ground, source), with
+ * Multiply and screen for Java2D on images of packed ARGB, over an opaque ground. Colour = (1 - a) ground + a B(ground, source), with
  * B = ground source (multiply) or ground + source - ground source (screen): W3C Compositing and Blending, from memory.
  */
 record BlendComposite(Surface.Blend mode, double alpha) implements Composite {
 
     @Override
     public CompositeContext createContext(ColorModel source, ColorModel ground, RenderingHints hints) {
-        return new Context(source, ground);
+        return new Context(source);
     }
 
     private final class Context implements CompositeContext {
 
         private final ColorModel source;
-        private final ColorModel ground;
 
-        Context(ColorModel source, ColorModel ground) {
+        Context(ColorModel source) {
             this.source = source;
-            this.ground = ground;
         }
 
         @Override
@@ -35,16 +33,18 @@ record BlendComposite(Surface.Blend mode, double alpha) implements Composite {
         public void compose(Raster src, Raster in, WritableRaster out) {
             int w = Math.min(src.getWidth(), in.getWidth());
             int h = Math.min(src.getHeight(), in.getHeight());
-            Object s = null;
-            Object d = null;
-            Object o = null;
+            int[] s = new int[w];
+            int[] d = new int[w];
+            boolean plain = source.isAlphaPremultiplied();
             for (int y = 0; y < h; y++) {
+                src.getDataElements(src.getMinX(), y + src.getMinY(), w, 1, s);
+                in.getDataElements(in.getMinX(), y + in.getMinY(), w, 1, d);
                 for (int x = 0; x < w; x++) {
-                    s = src.getDataElements(x + src.getMinX(), y + src.getMinY(), s);
-                    d = in.getDataElements(x + in.getMinX(), y + in.getMinY(), d);
-                    o = ground.getDataElements(blend(source.getRGB(s), ground.getRGB(d)), o);
-                    out.setDataElements(x + out.getMinX(), y + out.getMinY(), o);
+                    if (s[x] >>> 24 != 0) {
+                        d[x] = blend(plain ? source.getRGB(s[x]) : s[x], d[x]);
+                    }
                 }
+                out.setDataElements(out.getMinX(), y + out.getMinY(), w, 1, d);
             }
         }
 
@@ -57,7 +57,7 @@ record BlendComposite(Surface.Blend mode, double alpha) implements Composite {
             double cs = (s >> shift & 0xFF) / 255.0;
             double cd = (d >> shift & 0xFF) / 255.0;
             double b = mode == Surface.Blend.MULTIPLY ? cs * cd : cs + cd - cs * cd;
-            return (int) Math.round(255 * (cd + a * (b - cd))) << shift;
+            return (int) (255 * (cd + a * (b - cd)) + 0.5) << shift;
         }
     }
 }

@@ -26,7 +26,9 @@ public final class Charts {
 
     /** Draws the score bar in a width. */
     public static double score(Surface s, double width, Score score, Theme theme) {
-        double reach = score.best() == null ? 1 : Math.max(1.02, Math.min(1.25, score.best().share()));
+        double reach = score.best() == null
+                ? 1
+                : Math.max(1.02, Math.min(1.25, score.best().share()));
         double right = score.best() == null ? width - 40 : width - 96;
         double unit = right / reach;
         double y = 12;
@@ -63,7 +65,8 @@ public final class Charts {
         s.text(score.mark().line(), markAt, y + 18, line.middle());
         double low = left + 12 + own / 2;
         double high = markAt - right / 2 - 12 - own / 2;
-        TextStyle accent = TextStyle.of(FontRole.BOLD, 14, theme.at(Tone.ACCENT)).middle();
+        TextStyle accent =
+                TextStyle.of(FontRole.BOLD, 14, theme.at(Tone.ACCENT)).middle();
         if (low <= high) {
             double at = Math.max(low, Math.min(high, you));
             s.text(score.you().name(), at, y, accent);
@@ -82,11 +85,18 @@ public final class Charts {
      * @param kept what the plants kept
      * @param wasted in the order of {@link Waste}; negative shares count as nothing
      */
-    public record WaterRow(String name, boolean own, double kept, String keptText, double[] wasted, String wastedText) {}
+    public record WaterRow(
+            String name, boolean own, double kept, String keptText, double[] wasted, String wastedText) {}
 
     /** Where the water went: kept to the left of one zero line, wasted to its right, on the same scale. */
     public static double water(
-            Surface s, double width, List<WaterRow> rows, String keptTitle, String wastedTitle, Theme theme, String language) {
+            Surface s,
+            double width,
+            List<WaterRow> rows,
+            String keptTitle,
+            String wastedTitle,
+            Theme theme,
+            String language) {
         double names = 0;
         double kept = 1e-9;
         double wasted = 1e-9;
@@ -199,7 +209,9 @@ public final class Charts {
         TextStyle why = TextStyle.of(FontRole.TEXT, 14, theme.at(Tone.INK_2));
         if (r.value() > 0) {
             double bar = Math.max(3, w);
-            s.stroke(Path.rectangle(zero + 1, mid - 7.5, bar, 15), Pen.of(theme.at(Tone.GOOD), 2).sharp());
+            s.stroke(
+                    Path.rectangle(zero + 1, mid - 7.5, bar, 15),
+                    Pen.of(theme.at(Tone.GOOD), 2).sharp());
             s.text(r.valueText(), zero + bar + 9, mid + 5, TextStyle.of(FontRole.BOLD, 14, theme.at(Tone.GOOD)));
             double after = zero + bar + 18 + s.textWidth(r.valueText(), FontRole.BOLD, 14);
             s.text(r.why(), after, mid + 5, why);
@@ -207,7 +219,11 @@ public final class Charts {
         }
         s.fill(Path.rectangle(zero - w, mid - 7.5, w, 15), theme.at(Tone.ALARM));
         Colour c = theme.at(r.value() < 0 ? Tone.ALARM : Tone.INK_2);
-        s.text(r.valueText(), zero - w - 8, mid + 5, TextStyle.of(FontRole.BOLD, 14, c).end());
+        s.text(
+                r.valueText(),
+                zero - w - 8,
+                mid + 5,
+                TextStyle.of(FontRole.BOLD, 14, c).end());
         s.text(r.why(), zero + 9, mid + 5, why);
     }
 }

@@ -29,7 +29,7 @@ final class ColdArt {
         this.shapes = shapes;
         this.view = view;
         this.theme = view.theme();
-        CellField fine = Fields.finer(new CellField(snapshot.nx(), snapshot.ny(), snapshot.cold()), 2);
+        CellField fine = Fields.finer(new CellField(snapshot.nx(), snapshot.ny(), snapshot.cold()), null, 2);
         double cell = shapes.size().x() / fine.nx();
         float least = Float.POSITIVE_INFINITY;
         for (float v : fine.values()) {
@@ -115,7 +115,13 @@ final class ColdArt {
 
     private void pill(Surface s, Point at, String text) {
         double w = s.textWidth(text, FontRole.STRONG, 12) + 14;
-        s.fill(Path.rounded(at.x() - w / 2, at.y() - 9.5, w, 19, 9.5), Colour.of("#10151D").fade(0.92));
-        s.text(text, at.x(), at.y() + 4.2, TextStyle.of(FontRole.STRONG, 12, Colour.of("#E6F0FF")).middle());
+        s.fill(
+                Path.rounded(at.x() - w / 2, at.y() - 9.5, w, 19, 9.5),
+                Colour.of("#10151D").fade(0.92));
+        s.text(
+                text,
+                at.x(),
+                at.y() + 4.2,
+                TextStyle.of(FontRole.STRONG, 12, Colour.of("#E6F0FF")).middle());
     }
 }

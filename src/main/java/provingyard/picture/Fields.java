@@ -16,38 +16,44 @@ final class Fields {
         return new double[] {(1 - u) * (1 - u) / 2, 0.5 + u * (1 - u), u * u / 2};
     }
 
-    /** The smoothed value at a place in cells from the south-west corner; cells that do not count are left out. */
-    static double smooth(CellField f, boolean[] counts, double x, double y) {
-        int cx = (int) Math.floor(x);
-        int cy = (int) Math.floor(y);
-        double[] wx = spline(x - cx);
-        double[] wy = spline(y - cy);
+    /**
+     * The field at {@code finer} times its resolution, smooth.
+     *
+     * @param counts cells that count, null for all; where none does the value is 0
+     */
+    static CellField finer(CellField f, boolean[] counts, int finer) {
+        int nx = f.nx();
+        int ny = f.ny();
+        int n = nx * finer;
+        float[] out = new float[n * ny * finer];
+        double[][] weights = new double[finer][];
+        for (int i = 0; i < finer; i++) {
+            weights[i] = spline((i + 0.5) / finer);
+        }
+        for (int y = 0; y < ny * finer; y++) {
+            double[] wy = weights[y % finer];
+            for (int x = 0; x < n; x++) {
+                out[y * n + x] = (float) smooth(f, counts, x / finer, y / finer, weights[x % finer], wy);
+            }
+        }
+        return new CellField(n, ny * finer, out);
+    }
+
+    private static double smooth(CellField f, boolean[] counts, int cx, int cy, double[] wx, double[] wy) {
         double sum = 0;
         double weight = 0;
         for (int j = -1; j <= 1; j++) {
+            int row = Math.max(0, Math.min(f.ny() - 1, cy + j)) * f.nx();
             for (int i = -1; i <= 1; i++) {
-                int col = Math.max(0, Math.min(f.nx() - 1, cx + i));
-                int row = Math.max(0, Math.min(f.ny() - 1, cy + j));
-                if (counts == null || counts[row * f.nx() + col]) {
+                int at = row + Math.max(0, Math.min(f.nx() - 1, cx + i));
+                if (counts == null || counts[at]) {
                     double w = wx[i + 1] * wy[j + 1];
-                    sum += w * f.at(col, row);
+                    sum += w * f.values()[at];
                     weight += w;
                 }
             }
         }
         return weight < 1e-9 ? 0 : sum / weight;
-    }
-
-    /** The field at {@code finer} times its resolution. */
-    static CellField finer(CellField f, int finer) {
-        float[] v = new float[f.nx() * f.ny() * finer * finer];
-        int n = f.nx() * finer;
-        for (int y = 0; y < f.ny() * finer; y++) {
-            for (int x = 0; x < n; x++) {
-                v[y * n + x] = (float) smooth(f, null, (x + 0.5) / finer, (y + 0.5) / finer);
-            }
-        }
-        return new CellField(n, f.ny() * finer, v);
     }
 
     /**
@@ -71,8 +77,7 @@ final class Fields {
         return beyond ? level + 1e-3 + Math.abs(f.at(x, y) - level) : f.at(x, y);
     }
 
-    private static void cell(
-            CellField f, double level, int x, int y, Map<Long, long[]> next, Map<Long, Point> places) {
+    private static void cell(CellField f, double level, int x, int y, Map<Long, long[]> next, Map<Long, Point> places) {
         double[] v = {
             value(f, level, x, y), value(f, level, x + 1, y), value(f, level, x + 1, y + 1), value(f, level, x, y + 1)
         };
@@ -90,8 +95,22 @@ final class Fields {
     }
 
     private static final int[][] PAIRS = {
-        {}, {0, 3}, {1, 0}, {1, 3}, {2, 1}, {0, 3, 2, 1}, {2, 0}, {2, 3}, {3, 2}, {0, 2}, {1, 0, 3, 2}, {1, 2}, {3, 1},
-        {0, 1}, {3, 0}, {}
+        {},
+        {0, 3},
+        {1, 0},
+        {1, 3},
+        {2, 1},
+        {0, 3, 2, 1},
+        {2, 0},
+        {2, 3},
+        {3, 2},
+        {0, 2},
+        {1, 0, 3, 2},
+        {1, 2},
+        {3, 1},
+        {0, 1},
+        {3, 0},
+        {}
     };
 
     private static long crossing(int x, int y, int edge, double[] v, double level, Map<Long, Point> places) {
@@ -104,8 +123,7 @@ final class Fields {
         int ey = edge == 2 ? y + 1 : y;
         long key = ((ey + 2L) << 24 | ex + 2L) << 1 | (edge % 2);
         places.putIfAbsent(
-                key,
-                new Point(x + 0.5 + cx[a] + (cx[b] - cx[a]) * t, y + 0.5 + cy[a] + (cy[b] - cy[a]) * t));
+                key, new Point(x + 0.5 + cx[a] + (cx[b] - cx[a]) * t, y + 0.5 + cy[a] + (cy[b] - cy[a]) * t));
         return key;
     }
 

@@ -40,7 +40,8 @@ public final class Fonts {
         try (InputStream in = open(role)) {
             return Font.createFont(Font.TRUETYPE_FONT, in);
         } catch (IOException | FontFormatException e) {
-            String family = role == FontRole.TITLE ? Font.SERIF : role == FontRole.CODE ? Font.MONOSPACED : Font.SANS_SERIF;
+            String family =
+                    role == FontRole.TITLE ? Font.SERIF : role == FontRole.CODE ? Font.MONOSPACED : Font.SANS_SERIF;
             return new Font(family, role == FontRole.TEXT || role == FontRole.CODE ? Font.PLAIN : Font.BOLD, 12);
         }
     }

@@ -70,10 +70,11 @@ final class FurnishingArt {
         s.restore();
     }
 
+    /** Who sits on a bench looks along its heading. */
     private void bench(Surface s, Furnishing f) {
         s.save();
         s.translate(f.at().x(), f.at().y());
-        s.rotate(90 - f.heading());
+        s.rotate(-f.heading());
         Path seat = Path.rounded(-0.8, -0.25, 1.6, 0.5, 0.1);
         s.fill(seat, theme.at(Tone.FENCE));
         s.stroke(seat, Pen.of(theme.at(Tone.WALL), 0.04));

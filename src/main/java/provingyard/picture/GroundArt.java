@@ -85,7 +85,10 @@ final class GroundArt {
                     double low = Math.min(a[3], b[3]);
                     double high = Math.max(a[1], b[1]);
                     if (high > low && high - low < 4) {
-                        verge(s, Path.rectangle(-BEYOND, low, 2 * BEYOND + shapes.size().x(), high - low));
+                        verge(
+                                s,
+                                Path.rectangle(
+                                        -BEYOND, low, 2 * BEYOND + shapes.size().x(), high - low));
                     }
                 }
             }
@@ -249,8 +252,7 @@ final class GroundArt {
     }
 
     private static List<Point> corners(double[] b) {
-        return List.of(
-                new Point(b[0], b[1]), new Point(b[2], b[1]), new Point(b[2], b[3]), new Point(b[0], b[3]));
+        return List.of(new Point(b[0], b[1]), new Point(b[2], b[1]), new Point(b[2], b[3]), new Point(b[0], b[3]));
     }
 
     private void street(Surface s, YardPlan.Surface g, Path path) {
@@ -316,8 +318,8 @@ final class GroundArt {
     /** Stall lines beside the cars that stand on a drive. */
     private void stalls(Surface s) {
         for (YardPlan.Furnishing f : shapes.yard().furnishings()) {
-            boolean parked = f.kind() == FurnishingKind.CAR
-                    && shapes.kindAt(f.at().x(), f.at().y()) == SurfaceKind.DRIVE;
+            boolean parked =
+                    f.kind() == FurnishingKind.CAR && shapes.kindAt(f.at().x(), f.at().y()) == SurfaceKind.DRIVE;
             if (parked) {
                 s.save();
                 s.translate(f.at().x(), f.at().y());

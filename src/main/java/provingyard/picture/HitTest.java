@@ -62,7 +62,8 @@ public final class HitTest {
                 Point q = Polygons.nearest(p.x(), p.y(), way.get(i - 1), way.get(i));
                 if (q.distance(p) < least) {
                     least = q.distance(p);
-                    best = new Hit(Kind.PIPE, e.getKey(), q, along + way.get(i - 1).distance(q));
+                    best = new Hit(
+                            Kind.PIPE, e.getKey(), q, along + way.get(i - 1).distance(q));
                 }
                 along += way.get(i - 1).distance(way.get(i));
             }
@@ -96,7 +97,8 @@ public final class HitTest {
         for (PipeMap.Place f : shapes.pipes().fittings().values()) {
             if (f.at().distance(p) < least) {
                 least = f.at().distance(p);
-                best = new Hit(Kind.FITTING, f.fitting().id(), f.at(), f.fitting().along());
+                best = new Hit(
+                        Kind.FITTING, f.fitting().id(), f.at(), f.fitting().along());
             }
         }
         return best;
@@ -137,7 +139,10 @@ public final class HitTest {
                 }
             }
         }
-        boolean on = p.x() >= 0 && p.y() >= 0 && p.x() <= shapes.size().x() && p.y() <= shapes.size().y();
+        boolean on = p.x() >= 0
+                && p.y() >= 0
+                && p.x() <= shapes.size().x()
+                && p.y() <= shapes.size().y();
         return on ? new Hit(Kind.SURFACE, surface(yard, p), p, 0) : new Hit(Kind.OFF_SITE, "", p, 0);
     }
 

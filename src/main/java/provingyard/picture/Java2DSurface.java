@@ -7,6 +7,7 @@ import java.awt.Composite;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.RadialGradientPaint;
+import java.awt.Rectangle;
 import java.awt.RenderingHints;
 import java.awt.Shape;
 import java.awt.TexturePaint;
@@ -17,6 +18,7 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
+import java.awt.image.DataBufferInt;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.function.Consumer;
@@ -188,16 +190,63 @@ public final class Java2DSurface implements Surface {
         AffineTransform now = g.getTransform();
         layer.g.setTransform(now);
         painter.accept(layer);
-        double scale = Math.sqrt(Math.abs(now.getDeterminant()));
-        if (blur > 0) {
-            Blur.gaussian(layer.image, blur * scale);
+        layer.g.dispose();
+        double sigma = blur * Math.sqrt(Math.abs(now.getDeterminant()));
+        Rectangle drawn = drawn(layer.image, sigma > 0 ? Blur.reach(sigma) : 0);
+        if (drawn.isEmpty()) {
+            return;
+        }
+        BufferedImage part = layer.image.getSubimage(drawn.x, drawn.y, drawn.width, drawn.height);
+        if (sigma > 0) {
+            part = blurred(layer.image, drawn, sigma);
         }
         save();
         g.setTransform(new AffineTransform());
         alpha(layerAlpha);
-        g.drawImage(layer.image, 0, 0, null);
+        g.drawImage(part, drawn.x, drawn.y, null);
         restore();
-        layer.g.dispose();
+    }
+
+    private static int[] pixels(BufferedImage image) {
+        return ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
+    }
+
+    /** Bounds of what is not transparent, widened by a margin and held to the image. */
+    private static Rectangle drawn(BufferedImage image, int margin) {
+        int[] px = pixels(image);
+        int w = image.getWidth();
+        int h = image.getHeight();
+        int left = w;
+        int right = -1;
+        int top = h;
+        int bottom = -1;
+        for (int y = 0; y < h; y++) {
+            for (int x = 0; x < w; x++) {
+                if (px[y * w + x] != 0) {
+                    left = Math.min(left, x);
+                    right = Math.max(right, x);
+                    top = Math.min(top, y);
+                    bottom = y;
+                }
+            }
+        }
+        if (right < 0) {
+            return new Rectangle();
+        }
+        Rectangle all = new Rectangle(
+                left - margin, top - margin, right - left + 1 + 2 * margin, bottom - top + 1 + 2 * margin);
+        return all.intersection(new Rectangle(0, 0, w, h));
+    }
+
+    private static BufferedImage blurred(BufferedImage image, Rectangle part, double sigma) {
+        int[] from = pixels(image);
+        int[] cut = new int[part.width * part.height];
+        for (int y = 0; y < part.height; y++) {
+            System.arraycopy(from, (part.y + y) * image.getWidth() + part.x, cut, y * part.width, part.width);
+        }
+        BufferedImage out = new BufferedImage(part.width, part.height, BufferedImage.TYPE_INT_ARGB_PRE);
+        System.arraycopy(Blur.gaussian(cut, part.width, part.height, sigma), 0, pixels(out), 0, cut.length);
+        return out;
     }
 
     private static java.awt.Paint paint(Paint paint) {

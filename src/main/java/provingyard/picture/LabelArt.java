@@ -1,7 +1,9 @@
 package provingyard.picture;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import provingyard.numeric.Deterministic;
 import provingyard.quantity.UnitSystem;
 import provingyard.scenario.Point;
 import provingyard.scenario.Text;
@@ -32,7 +34,10 @@ final class LabelArt {
                 name(s, b.label(), b.outline(), FontRole.STRONG, theme.letters() + 2);
             }
         }
-        for (YardPlan.Surface g : shapes.yard().surfaces()) {
+        List<YardPlan.Surface> surfaces = new ArrayList<>(shapes.yard().surfaces());
+        // The larger a surface, the more its name is worth.
+        surfaces.sort(Comparator.comparingDouble(g -> -Math.abs(Polygons.area(g.outline()))));
+        for (YardPlan.Surface g : surfaces) {
             if (g.label() != null && g.outline().size() > 2) {
                 name(s, g.label(), g.outline(), FontRole.TEXT, theme.letters() + 0.5);
             }
@@ -42,14 +47,20 @@ final class LabelArt {
 
     /** Places that no name may cover: sensors, notes, and the corner of the scale bar. */
     private void reserve(SetUp setUp) {
-        double r = SensorArt.radius(theme) + 6;
         for (Placement p : setUp.sensors()) {
+            double r = SensorArt.radius(theme) + (p.id().equals(view.marks().selected()) ? 20 : 6);
             Point at = SensorArt.place(shapes, p);
             if (at != null) {
                 double x = view.x(at.x());
                 double y = view.y(at.y());
                 taken.add(new double[] {x - r, y - SensorArt.rise(theme) - r, x + r, y + 4});
             }
+        }
+        if (view.shows(Layer.PIPES)) {
+            shapes.pipes().fittings().values().forEach(f -> spot(f.at(), 9));
+        }
+        if (view.shows(Layer.PIPES) || view.shows(Layer.SPRAY)) {
+            shapes.scenario().plumbing().heads().forEach(h -> spot(h.at(), 4.5));
         }
         for (Marks.Note n : view.marks().notes()) {
             double x = view.x(n.at().x()) + n.dx();
@@ -63,9 +74,18 @@ final class LabelArt {
                 double x = view.x(f.at().x());
                 double y = view.y(f.at().y());
                 double reach = 2.4 * view.scale();
-                taken.add(new double[] {x - reach, y - reach / 2, x + reach, y + reach / 2});
+                double along = Math.abs(Deterministic.sin(Math.toRadians(f.heading())));
+                double wide = reach * Math.max(0.5, along);
+                double high = reach * Math.max(0.5, 1 - along);
+                taken.add(new double[] {x - wide, y - high, x + wide, y + high});
             }
         }
+    }
+
+    private void spot(Point p, double half) {
+        double x = view.x(p.x());
+        double y = view.y(p.y());
+        taken.add(new double[] {x - half, y - half, x + half, y + half});
     }
 
     /** Writes a name where it fits best: candidates along the shape, the roomiest first. */
@@ -80,7 +100,10 @@ final class LabelArt {
             double y = view.y(p.y());
             double[] box = {x - w / 2, y - h / 2, x + w / 2, y + h / 2};
             if (free(box)) {
-                double value = Polygons.edgeDistance(outline, p.x(), p.y()) - treesOver(p) * 3;
+                double value = Math.min(3, Polygons.edgeDistance(outline, p.x(), p.y()))
+                        - treesOver(p) * 3
+                        - spilling(outline, box) * 0.8
+                        - Math.abs(p.x() - middle(outline)) * 0.01;
                 if (value > most + 1e-9) {
                     most = value;
                     best = p;
@@ -88,13 +111,30 @@ final class LabelArt {
             }
         }
         double[] b = Polygons.bounds(outline);
-        boolean room = Math.max(b[2] - b[0], b[3] - b[1]) * view.scale() > w * 0.7;
+        boolean room = (b[2] - b[0]) * view.scale() > w * 0.8 && (b[3] - b[1]) * view.scale() > h * 0.8;
         if (best != null && room) {
             double x = view.x(best.x());
             double y = view.y(best.y());
             taken.add(new double[] {x - w / 2, y - h / 2, x + w / 2, y + h / 2});
             s.text(text, x, y + size * 0.34, halo(role, size).middle());
         }
+    }
+
+    private static double middle(List<Point> outline) {
+        double[] b = Polygons.bounds(outline);
+        return (b[0] + b[2]) / 2;
+    }
+
+    /** How many of six places on a box in px lie outside an outline in m. */
+    private int spilling(List<Point> outline, double[] box) {
+        int out = 0;
+        for (double x : new double[] {box[0], (box[0] + box[2]) / 2, box[2]}) {
+            for (double y : new double[] {box[1] + 2, box[3] - 2}) {
+                Point p = view.yard(x, y);
+                out += Polygons.contains(outline, p.x(), p.y()) ? 0 : 1;
+            }
+        }
+        return out;
     }
 
     private List<Point> candidates(List<Point> outline) {
@@ -131,7 +171,8 @@ final class LabelArt {
     }
 
     private TextStyle halo(FontRole role, double size) {
-        return TextStyle.of(role, size, theme.at(Tone.LABEL)).halo(theme.at(Tone.HALO).fade(0.85), 3.2);
+        return TextStyle.of(role, size, theme.at(Tone.LABEL))
+                .halo(theme.at(Tone.HALO).fade(0.85), 3.2);
     }
 
     /** Scale bar, north, and the weather that acts now, in the free part's lower left corner. */

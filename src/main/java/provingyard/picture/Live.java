@@ -60,9 +60,9 @@ final class Live {
     /** How a head throws now, m; a resting head as it would in still air. */
     Jet jet(Head h) {
         Snapshot.Head live = heads.get(h.id());
-        double set = h.radius() != null ? h.radius() : nozzles.containsKey(h.nozzle())
-                ? nozzles.get(h.nozzle()).radius()
-                : SOME_RADIUS;
+        double set = h.radius() != null
+                ? h.radius()
+                : nozzles.containsKey(h.nozzle()) ? nozzles.get(h.nozzle()).radius() : SOME_RADIUS;
         if (live == null || !live.spraying()) {
             return new Jet(h, set, 0, 0);
         }

@@ -26,8 +26,7 @@ public record Marks(
         List<Note> notes,
         List<Pin> pins) {
 
-    public static final Marks NONE =
-            new Marks(null, null, Set.of(), List.of(), null, null, List.of(), List.of());
+    public static final Marks NONE = new Marks(null, null, Set.of(), List.of(), null, null, List.of(), List.of());
 
     public Marks {
         faulty = Set.copyOf(faulty);

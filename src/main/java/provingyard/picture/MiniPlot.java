@@ -60,9 +60,7 @@ public record MiniPlot(
     private void day(Surface s, double x, double step, double y, double bottom, boolean trips, Theme theme) {
         double mid = x + step / 2;
         if (dots) {
-            Path mark = trips
-                    ? Path.svg("M0 -4.5L4.5 0L0 4.5L-4.5 0Z").moved(mid, y)
-                    : Path.circle(mid, y, 2.4);
+            Path mark = trips ? Path.svg("M0 -4.5L4.5 0L0 4.5L-4.5 0Z").moved(mid, y) : Path.circle(mid, y, 2.4);
             s.fill(mark, theme.at(trips ? Tone.ICE : Tone.INK_3));
             return;
         }

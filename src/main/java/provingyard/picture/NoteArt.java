@@ -25,15 +25,16 @@ final class NoteArt {
                 });
         boolean ice = n.meaning() == Marks.Meaning.ICE;
         double text = ice ? 38 : 12;
-        double w = Math.max(
-                        s.textWidth(n.title(), FontRole.BOLD, 13), s.textWidth(n.line(), FontRole.TEXT, 12))
+        double w = Math.max(s.textWidth(n.title(), FontRole.BOLD, 13), s.textWidth(n.line(), FontRole.TEXT, 12))
                 + text
                 + 12;
         double h = 40;
         double x = view.x(n.at().x());
         double y = view.y(n.at().y());
-        double left = Math.max(view.free().left() + 6, Math.min(view.width() - view.free().right() - w - 6, x + n.dx()));
-        double top = Math.max(view.free().top() + 6, Math.min(view.height() - view.free().bottom() - h - 6, y + n.dy()));
+        double left = Math.max(
+                view.free().left() + 6, Math.min(view.width() - view.free().right() - w - 6, x + n.dx()));
+        double top = Math.max(
+                view.free().top() + 6, Math.min(view.height() - view.free().bottom() - h - 6, y + n.dy()));
         double endX = Math.max(left + 2, Math.min(left + w - 2, x));
         double endY = Math.max(top + 2, Math.min(top + h - 2, y));
         s.stroke(Path.segment(x, y, endX, endY), Pen.of(theme.at(Tone.HALO).fade(0.8), 3.4));
@@ -53,6 +54,10 @@ final class NoteArt {
         Colour ink = theme.at(Tone.INK);
         double x = view.x(p.at().x());
         double y = view.y(p.at().y());
+        if (theme == Theme.PROJECTOR) {
+            shape(s, p, x, y);
+            return;
+        }
         double left = x + p.dx();
         double cy = y + p.dy();
         double w = s.textWidth(p.text(), FontRole.STRONG, 13) + 38;
@@ -63,8 +68,29 @@ final class NoteArt {
         s.fill(pill, theme.at(Tone.SHEET));
         s.stroke(pill, Pen.of(ink, 1.4));
         s.fill(Path.circle(left + 13, cy, 10), ink);
-        TextStyle number = TextStyle.of(FontRole.BOLD, 12.5, theme.at(Tone.SHEET)).middle();
+        TextStyle number =
+                TextStyle.of(FontRole.BOLD, 12.5, theme.at(Tone.SHEET)).middle();
         s.text(Integer.toString(p.number()), left + 13, cy + 4.4, number);
         s.text(p.text(), left + 28, cy + 4.6, TextStyle.of(FontRole.STRONG, 13, ink));
+    }
+
+    /** On the wall, readings are told apart by shape: circle, square, diamond, triangle, with their number. */
+    private void shape(Surface s, Marks.Pin p, double x, double y) {
+        double r = theme.marker() / 2;
+        Path outline =
+                switch (Math.floorMod(p.number() - 1, 4)) {
+                    case 0 -> Path.circle(x, y, r);
+                    case 1 -> Path.rectangle(x - r * 0.92, y - r * 0.92, r * 1.84, r * 1.84);
+                    case 2 -> Path.svg("M0 -1.2L1.2 0L0 1.2L-1.2 0Z").mapped(r, r, x, y);
+                    default -> Path.svg("M0 -1.2L1.18 .86H-1.18Z").mapped(r, r, x, y);
+                };
+        double down = Math.floorMod(p.number() - 1, 4) == 3 ? 14 : 9.5;
+        s.fill(outline, theme.at(Tone.SHEET));
+        s.stroke(outline, Pen.of(theme.at(Tone.INK), 4));
+        s.text(
+                Integer.toString(p.number()),
+                x,
+                y + down,
+                TextStyle.of(FontRole.BOLD, 26, theme.at(Tone.INK)).middle());
     }
 }

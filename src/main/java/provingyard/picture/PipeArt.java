@@ -87,7 +87,8 @@ final class PipeArt {
         for (Head h : shapes.scenario().plumbing().heads()) {
             boolean on = live.spraying(h);
             boolean chosen = h.id().equals(view.marks().selected());
-            Path dot = Path.circle(view.x(h.at().x()), view.y(h.at().y()), (on ? 3.6 : 2.9) * Math.min(1.35, theme.lines()));
+            Path dot = Path.circle(
+                    view.x(h.at().x()), view.y(h.at().y()), (on ? 3.6 : 2.9) * Math.min(1.35, theme.lines()));
             s.fill(dot, theme.at(on ? Tone.SPRAY_EDGE : Tone.HEAD));
             s.stroke(dot, Pen.of(theme.at(on ? Tone.HALO : Tone.HEAD_RING), theme.px(1.3)));
             if (chosen) {
@@ -141,7 +142,9 @@ final class PipeArt {
             }
             case METER -> {
                 box(s, 8, 6, 0, halo, pipe);
-                s.stroke(Path.svg("M-5 -3H5V3H-5ZM-2 -3V3M1 -3V3"), Pen.of(pipe, 1.1).sharp());
+                s.stroke(
+                        Path.svg("M-5 -3H5V3H-5ZM-2 -3V3M1 -3V3"),
+                        Pen.of(pipe, 1.1).sharp());
             }
             case BACKFLOW_PREVENTER -> {
                 box(s, 6, 4.5, 0, halo, pipe);

@@ -69,8 +69,8 @@ record PipeMap(Map<String, List<Point>> ways, List<Run> runs, Map<String, Place>
         Point at = Polygons.along(way, f.along());
         Point before = Polygons.along(way, f.along() - 0.05);
         Point after = Polygons.along(way, f.along() + 0.05);
-        double direction = Math.toDegrees(
-                provingyard.numeric.Deterministic.atan2(after.y() - before.y(), after.x() - before.x()));
+        double direction =
+                Math.toDegrees(provingyard.numeric.Deterministic.atan2(after.y() - before.y(), after.x() - before.x()));
         return new Place(f, at, direction);
     }
 
@@ -133,7 +133,11 @@ record PipeMap(Map<String, List<Point>> ways, List<Run> runs, Map<String, Place>
             for (Run r : runs) {
                 if (h.zone().equals(r.zone())) {
                     for (int i = 1; i < r.way().size(); i++) {
-                        Point q = Polygons.nearest(h.at().x(), h.at().y(), r.way().get(i - 1), r.way().get(i));
+                        Point q = Polygons.nearest(
+                                h.at().x(),
+                                h.at().y(),
+                                r.way().get(i - 1),
+                                r.way().get(i));
                         if (best == null || q.distance(h.at()) < best.distance(h.at()) - 1e-9) {
                             best = q;
                             pipe = r.pipe();

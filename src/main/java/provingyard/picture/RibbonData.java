@@ -41,9 +41,7 @@ public record RibbonData(
         }
         lanes = List.copyOf(lanes);
         holds = List.copyOf(holds);
-        signs = signs.stream()
-                .sorted(Comparator.comparingLong(Sign::tick))
-                .toList();
+        signs = signs.stream().sorted(Comparator.comparingLong(Sign::tick)).toList();
         nights = List.copyOf(nights);
     }
 

@@ -217,14 +217,18 @@ public final class RibbonPainter {
         double base = zero;
         double k = degree;
         Colour ice = theme.at(Tone.ICE);
-        s.stroke(Path.segment(RibbonView.GUTTER, base, now(), base), Pen.of(ice, 1).dashed(3, 3));
+        s.stroke(
+                Path.segment(RibbonView.GUTTER, base, now(), base),
+                Pen.of(ice, 1).dashed(3, 3));
         Path.Builder line = Path.builder();
         Path.Builder under = Path.builder();
         double bin = Math.max(data.step(), Math.ceil(1.5 / view.perTick() / data.step()) * data.step());
         boolean open = false;
         double x = 0;
         under.moveTo(RibbonView.GUTTER - 5, base);
-        for (double t = Math.floor(view.from() / bin) * bin; t <= Math.min(view.to() + bin, data.livedUntil()); t += bin) {
+        for (double t = Math.floor(view.from() / bin) * bin;
+                t <= Math.min(view.to() + bin, data.livedUntil());
+                t += bin) {
             double v = mean(data.air(), t, t + bin);
             if (Double.isFinite(v)) {
                 x = view.x(t);
@@ -327,7 +331,9 @@ public final class RibbonPainter {
             double wet = base - (data.soil().wet() - low) * k;
             double dry = base - (data.soil().dry() - low) * k;
             double w = Math.max(0, now() - RibbonView.GUTTER);
-            s.fill(Path.rectangle(RibbonView.GUTTER, wet, w, dry - wet), theme.at(Tone.KEPT).fade(0.35));
+            s.fill(
+                    Path.rectangle(RibbonView.GUTTER, wet, w, dry - wet),
+                    theme.at(Tone.KEPT).fade(0.35));
             s.stroke(line(data.soil().reading(), base, k, low), Pen.of(theme.at(Tone.INK), 1.5));
         }
     }
@@ -336,7 +342,9 @@ public final class RibbonPainter {
         Path.Builder b = Path.builder();
         double bin = Math.max(data.step(), Math.ceil(1.5 / view.perTick() / data.step()) * data.step());
         boolean open = false;
-        for (double t = Math.floor(view.from() / bin) * bin; t <= Math.min(view.to() + bin, data.livedUntil()); t += bin) {
+        for (double t = Math.floor(view.from() / bin) * bin;
+                t <= Math.min(view.to() + bin, data.livedUntil());
+                t += bin) {
             double m = mean(v, t, t + bin);
             if (!Double.isFinite(m)) {
                 open = false;
@@ -372,8 +380,8 @@ public final class RibbonPainter {
             String icon = ice ? "ice" : g.kind() == RibbonData.SignKind.LEAK ? "leak" : "alarm";
             Icons.get(icon).draw(s, x, y, 16, c);
             if (x > free) {
-                TextStyle style =
-                        TextStyle.of(FontRole.STRONG, 12, c).halo(theme.at(Tone.SHEET).fade(0.85), 3);
+                TextStyle style = TextStyle.of(FontRole.STRONG, 12, c)
+                        .halo(theme.at(Tone.SHEET).fade(0.85), 3);
                 s.text(g.word(), x + 11, y + 4, style);
                 free = x + 14 + s.textWidth(g.word(), FontRole.STRONG, 12);
             }
@@ -422,6 +430,10 @@ public final class RibbonPainter {
                 .build();
         s.fill(flag, c);
         String clock = RibbonWords.clock(data.start(), view.head());
-        s.text(clock, x + left, 12.4, TextStyle.of(FontRole.BOLD, 12.5, theme.at(Tone.ON_ACCENT)).middle());
+        s.text(
+                clock,
+                x + left,
+                12.4,
+                TextStyle.of(FontRole.BOLD, 12.5, theme.at(Tone.ON_ACCENT)).middle());
     }
 }

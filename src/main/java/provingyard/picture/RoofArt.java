@@ -127,6 +127,8 @@ final class RoofArt {
         Path outline = Path.polygon(roof);
         s.fill(outline, theme.at(Tone.CANOPY));
         s.stroke(outline, Pen.of(theme.at(Tone.ROOF_EDGE), 0.12).sharp());
-        s.stroke(Path.polygon(Polygons.offset(roof, -0.45)), Pen.of(theme.at(Tone.ROOF_EDGE), 0.05).sharp());
+        s.stroke(
+                Path.polygon(Polygons.offset(roof, -0.45)),
+                Pen.of(theme.at(Tone.ROOF_EDGE), 0.05).sharp());
     }
 }

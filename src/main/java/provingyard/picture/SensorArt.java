@@ -43,9 +43,7 @@ public final class SensorArt {
                 at(s, p, p.id().equals(marks.hovered()) ? State.HOVER : State.REST);
             }
         }
-        setUp.sensors().stream()
-                .filter(p -> p.id().equals(marks.selected()))
-                .forEach(p -> at(s, p, State.SELECTED));
+        setUp.sensors().stream().filter(p -> p.id().equals(marks.selected())).forEach(p -> at(s, p, State.SELECTED));
         if (marks.drag() != null) {
             Marks.Drag d = marks.drag();
             double x = view.x(d.at().x());

@@ -57,7 +57,7 @@ final class ShadowArt {
                 boolean car = f.kind() == FurnishingKind.CAR;
                 l.save();
                 l.translate(f.at().x() + (car ? 0.25 : 0.15), f.at().y() + (car ? 0.15 : 0.1));
-                l.rotate(90 - f.heading());
+                l.rotate(car ? 90 - f.heading() : -f.heading());
                 l.fill(car ? Path.rounded(-2.25, -0.95, 4.5, 1.9, 0.5) : Path.rectangle(-0.8, -0.25, 1.6, 0.5), colour);
                 l.restore();
             }
@@ -105,8 +105,7 @@ final class ShadowArt {
         for (int i = 0; i < p.size() - (closed ? 0 : 1); i++) {
             Point a = p.get(i);
             Point b = Polygons.next(p, i);
-            List<Point> quad = List.of(
-                    a, b, new Point(b.x() + dx, b.y() + dy), new Point(a.x() + dx, a.y() + dy));
+            List<Point> quad = List.of(a, b, new Point(b.x() + dx, b.y() + dy), new Point(a.x() + dx, a.y() + dy));
             l.fill(Path.polygon(quad), colour);
         }
     }

@@ -87,7 +87,10 @@ final class SprayArt {
                 double on = dice.between(2, 6) * px;
                 double off = dice.between(3, 8) * px;
                 double phase = (on + off) * (1 - fraction(view.seconds() * 1.7 + dice.next()));
-                Pen pen = Pen.of(theme.at(Tone.STREAK).fade(0.62), 1.1 * px).round().dashed(on, off).shifted(phase);
+                Pen pen = Pen.of(theme.at(Tone.STREAK).fade(0.62), 1.1 * px)
+                        .round()
+                        .dashed(on, off)
+                        .shifted(phase);
                 s.stroke(ray(j, a, from, 0.97), pen);
             }
         }

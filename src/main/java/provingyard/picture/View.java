@@ -100,7 +100,19 @@ public record View(
 
     public View at(double pxPerMetre, double east, double north) {
         return new View(
-                width, height, pxPerMetre, east, north, free, theme, layers, labels, language, units, marks, seconds,
+                width,
+                height,
+                pxPerMetre,
+                east,
+                north,
+                free,
+                theme,
+                layers,
+                labels,
+                language,
+                units,
+                marks,
+                seconds,
                 shelter);
     }
 
@@ -124,8 +136,20 @@ public record View(
 
     public View in(String otherLanguage, UnitSystem system) {
         return new View(
-                width, height, scale, centreX, centreY, free, theme, layers, labels, otherLanguage, system, marks,
-                seconds, shelter);
+                width,
+                height,
+                scale,
+                centreX,
+                centreY,
+                free,
+                theme,
+                layers,
+                labels,
+                otherLanguage,
+                system,
+                marks,
+                seconds,
+                shelter);
     }
 
     public View marks(Marks other) {

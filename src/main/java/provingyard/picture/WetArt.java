@@ -8,8 +8,6 @@ import provingyard.season.Snapshot;
 /** What cells show: wetness, shelter, cold air, wet film and ice; and leaks. Metres, north up. */
 final class WetArt {
 
-    private static final int FINER = 4;
-
     /** mm of water or ice below which nothing is drawn. */
     private static final double SOME = 0.05;
 
@@ -33,21 +31,20 @@ final class WetArt {
     void wetness(Surface s) {
         int nx = snapshot.nx();
         int ny = snapshot.ny();
-        boolean[] planted = CellMask.planted(shapes, nx, ny, 1);
-        boolean[] fine = CellMask.planted(shapes, nx, ny, FINER);
-        CellField field = new CellField(nx, ny, snapshot.wetness());
-        int[] argb = new int[nx * ny * FINER * FINER];
-        int w = nx * FINER;
-        int h = ny * FINER;
+        PlantedCells planted = shapes.planted().nx() == nx && shapes.planted().ny() == ny
+                ? shapes.planted()
+                : PlantedCells.of(shapes.yard(), nx, ny, shapes.base().planted());
+        int finer = PlantedCells.FINER;
+        int w = nx * finer;
+        int h = ny * finer;
+        float[] fine = Fields.finer(new CellField(nx, ny, snapshot.wetness()), planted.cells(), finer)
+                .values();
+        int[] argb = new int[w * h];
         int rgb = theme.at(Tone.WET).argb() & 0xFFFFFF;
         for (int row = 0; row < h; row++) {
             for (int col = 0; col < w; col++) {
-                double a = 0;
-                if (fine[row * w + col]) {
-                    double v = Fields.smooth(field, planted, (col + 0.5) / FINER, (row + 0.5) / FINER);
-                    double share = Math.max(0, Math.min(1.1, v));
-                    a = theme.wetness() * share * share;
-                }
+                double share = Math.max(0, Math.min(1.1, fine[row * w + col]));
+                double a = planted.fine()[row * w + col] ? theme.wetness() * share * share : 0;
                 argb[(h - 1 - row) * w + col] = (int) Math.round(255 * a) << 24 | rgb;
             }
         }
@@ -56,7 +53,7 @@ final class WetArt {
 
     /** Violet where the wind is kept off. */
     void shelter(Surface s, CellField field) {
-        CellField fine = Fields.finer(field, 2);
+        CellField fine = Fields.finer(field, null, 2);
         int[] argb = new int[fine.values().length];
         for (int row = 0; row < fine.ny(); row++) {
             for (int col = 0; col < fine.nx(); col++) {
@@ -87,7 +84,10 @@ final class WetArt {
             return;
         }
         s.save();
-        s.clip(shapes.paved().isEmpty() ? Path.rectangle(0, 0, shapes.size().x(), shapes.size().y()) : shapes.paved());
+        s.clip(
+                shapes.paved().isEmpty()
+                        ? Path.rectangle(0, 0, shapes.size().x(), shapes.size().y())
+                        : shapes.paved());
         if (!film.isEmpty()) {
             s.fill(film, theme.at(Tone.FILM).fade(0.35));
         }

@@ -22,7 +22,6 @@ final class Words {
         };
     }
 
-
     /** °C in the view's units, with a true minus. */
     static String temperature(double celsius, View view) {
         boolean us = view.units() == UnitSystem.US;

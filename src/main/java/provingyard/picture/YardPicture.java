@@ -34,8 +34,10 @@ public final class YardPicture {
         View view = View.fit(scenario.yard().size(), width, height, View.Free.ALL, theme)
                 .layers(EnumSet.of(Layer.SPRAY))
                 .labels(false);
-        // A card is filled to its edges.
-        double fill = Math.max(width / scenario.yard().size().x(), height / scenario.yard().size().y());
+        // Between all of the yard and a card filled by it: little off-site, little cut away.
+        double across = width / scenario.yard().size().x();
+        double up = height / scenario.yard().size().y();
+        double fill = Math.sqrt(across * up);
         View filled = view.at(
                 fill, scenario.yard().size().x() / 2, scenario.yard().size().y() / 2);
         Java2DSurface s = new Java2DSurface(width, height);
@@ -46,11 +48,32 @@ public final class YardPicture {
         return s.image();
     }
 
+    /** The ground image, to be kept while view and theme stay; {@code density} pixels to one px of the view. */
+    public static BufferedImage ground(YardShapes shapes, View view, double density) {
+        Java2DSurface s = dense(view, density);
+        YardPainter.ground(s, shapes, view);
+        return s.image();
+    }
+
+    /** The transparent image of canopies and roofs, to be kept while view and theme stay. */
+    public static BufferedImage top(YardShapes shapes, View view, double density) {
+        Java2DSurface s = dense(view, density);
+        YardPainter.top(s, shapes, view);
+        return s.image();
+    }
+
+    private static Java2DSurface dense(View view, double density) {
+        int width = (int) Math.ceil(view.width() * density);
+        int height = (int) Math.ceil(view.height() * density);
+        Java2DSurface s = new Java2DSurface(width, height);
+        s.scale(density, density);
+        return s;
+    }
+
     /** Writes a picture as PNG. */
     public static void writePng(BufferedImage picture, OutputStream out) throws IOException {
         // PNG writers want plain, not premultiplied, values.
-        BufferedImage plain =
-                new BufferedImage(picture.getWidth(), picture.getHeight(), BufferedImage.TYPE_INT_ARGB);
+        BufferedImage plain = new BufferedImage(picture.getWidth(), picture.getHeight(), BufferedImage.TYPE_INT_ARGB);
         plain.createGraphics().drawImage(picture, 0, 0, null);
         if (!ImageIO.write(plain, "png", out)) {
             throw new IOException("no PNG writer");

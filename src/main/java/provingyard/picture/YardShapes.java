@@ -18,19 +18,19 @@ import provingyard.scenario.YardPlan.SurfaceKind;
  * A scenario's shapes, worked out once: immutable, shared by all pictures of it.
  *
  * @param paved outlines of walks, drives and streets as one path, all running the same way round
- * @param walked the same of walks alone
  * @param shrubs in beds and standing alone
  * @param roofs in the order of the buildings
- * @param baseTurf whether lawn lies where no outline does
+ * @param base what lies where no outline does
+ * @param planted which cells are planted
  */
 public record YardShapes(
         Scenario scenario,
         Path paved,
-        Path walked,
         List<Shrub> shrubs,
         Map<String, Roof> roofs,
         PipeMap pipes,
-        SurfaceKind base) {
+        SurfaceKind base,
+        PlantedCells planted) {
 
     /** A shrub: place, radius in m and which of the four tones. */
     record Shrub(double x, double y, double radius, int tone) {}
@@ -39,7 +39,6 @@ public record YardShapes(
     public static YardShapes of(Scenario scenario) {
         YardPlan yard = scenario.yard();
         Path.Builder paved = Path.builder();
-        Path.Builder walked = Path.builder();
         SurfaceKind base = SurfaceKind.TURF;
         for (Surface s : yard.surfaces()) {
             if (s.id().equals(yard.base())) {
@@ -47,9 +46,6 @@ public record YardShapes(
             } else if (s.outline().size() > 2 && !s.kind().planted()) {
                 Path path = Path.polygon(Polygons.counterClockwise(s.outline()));
                 paved.append(path);
-                if (s.kind() == SurfaceKind.WALK) {
-                    walked.append(path);
-                }
             }
         }
         Map<String, Roof> roofs = new LinkedHashMap<>();
@@ -61,11 +57,11 @@ public record YardShapes(
         return new YardShapes(
                 scenario,
                 paved.build(),
-                walked.build(),
                 List.copyOf(shrubs(scenario)),
                 roofs,
                 PipeMap.of(scenario.plumbing()),
-                base);
+                base,
+                PlantedCells.of(yard, base.planted()));
     }
 
     YardPlan yard() {
@@ -133,8 +129,8 @@ public record YardShapes(
                 double vv = v + dice.between(-0.13, 0.13);
                 double x = uu * c - vv * s;
                 double y = uu * s + vv * c;
-                boolean room = Polygons.contains(bed.outline(), x, y)
-                        && Polygons.edgeDistance(bed.outline(), x, y) > r * 0.8;
+                boolean room =
+                        Polygons.contains(bed.outline(), x, y) && Polygons.edgeDistance(bed.outline(), x, y) > r * 0.8;
                 int tone = (int) (dice.next() * 4);
                 // Wide beds have open soil between the plants.
                 boolean bare = rows > 2 && dice.next() < 0.35;

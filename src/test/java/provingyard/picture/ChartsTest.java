@@ -15,8 +15,15 @@ import provingyard.scenario.SensorKind;
 class ChartsTest {
 
     private static final MiniPlot RAIN = new MiniPlot(
-            new double[] {0.3, 0.2, 1.6, 6.9, 9.4, 8.1, 4, 1.5, 0.4, 0, 0, 2.2, 3.8, 1.9, 0.5, 0, 7.6, 12.8, 10.2, 6.6, 3.1},
-            6, false, false, "6 mm", "17 Sep", "yesterday");
+            new double[] {
+                0.3, 0.2, 1.6, 6.9, 9.4, 8.1, 4, 1.5, 0.4, 0, 0, 2.2, 3.8, 1.9, 0.5, 0, 7.6, 12.8, 10.2, 6.6, 3.1
+            },
+            6,
+            false,
+            false,
+            "6 mm",
+            "17 Sep",
+            "yesterday");
 
     @Test
     void chartsDrawAndLeavePictures() throws IOException {
@@ -38,7 +45,8 @@ class ChartsTest {
                     s,
                     700,
                     List.of(
-                            new Charts.WaterRow("Clock alone", false, 112, "112", new double[] {6, 9, 7, 41, 15.5}, "78.5"),
+                            new Charts.WaterRow(
+                                    "Clock alone", false, 112, "112", new double[] {6, 9, 7, 41, 15.5}, "78.5"),
                             new Charts.WaterRow("You", true, 118, "118", new double[] {5, 8, 3, 12, 0.9}, "28.9"),
                             new Charts.WaterRow("The mark", false, 119, "119", new double[] {1, 4, 2, 8, 0.4}, "15.4")),
                     "kept for the plants",
@@ -61,8 +69,15 @@ class ChartsTest {
             RAIN.draw(s, 254, theme);
             s.translate(300, 0);
             new MiniPlot(
-                            new double[] {8, 9, 8.5, 7, 7.6, 9, 8, 7, 5.5, 5, 6, 5, 4.7, 4, 3.6, 3.8, 2.1, 3.9, 2, 2.6, 4.2},
-                            3, true, true, "3 °C", "21 Sep", "now")
+                            new double[] {
+                                8, 9, 8.5, 7, 7.6, 9, 8, 7, 5.5, 5, 6, 5, 4.7, 4, 3.6, 3.8, 2.1, 3.9, 2, 2.6, 4.2
+                            },
+                            3,
+                            true,
+                            true,
+                            "3 °C",
+                            "21 Sep",
+                            "now")
                     .draw(s, 254, theme);
             YardPictureTest.write("charts-" + theme.name(), s.image());
         }
@@ -71,8 +86,7 @@ class ChartsTest {
     @Test
     void plotCountsTrips() {
         assertEquals(7, RAIN.trips());
-        assertEquals(
-                14, new MiniPlot(RAIN.values(), 6, true, false, "", "", "").trips());
+        assertEquals(14, new MiniPlot(RAIN.values(), 6, true, false, "", "", "").trips());
     }
 
     @Test

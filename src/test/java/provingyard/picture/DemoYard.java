@@ -110,7 +110,24 @@ final class DemoYard {
         s.add(surface("bed-w", SurfaceKind.BED, null, 15.6, 8.4, 18.3, 8.2, 18.3, 23.4, 15.6, 22.6));
         s.add(surface("bed-s", SurfaceKind.BED, null, box(18.4, 23.3, 28.2, 25.3)));
         s.add(surface("bed-e", SurfaceKind.BED, null, 36, 17.8, 44.6, 17.8, 45, 19.7, 36, 19.7));
-        s.add(surface("bed-sw", SurfaceKind.BED, null, 1.4, 25.4, 3, 23.3, 5.8, 23.8, 7.4, 25.6, 7, 27.8, 4, 28.6, 1.8, 27.6));
+        s.add(surface(
+                "bed-sw",
+                SurfaceKind.BED,
+                null,
+                1.4,
+                25.4,
+                3,
+                23.3,
+                5.8,
+                23.8,
+                7.4,
+                25.6,
+                7,
+                27.8,
+                4,
+                28.6,
+                1.8,
+                27.6));
         s.add(surface("bed-se", SurfaceKind.BED, null, 36.6, 26.4, 39, 24.2, 43, 24.4, 44.6, 26.6, 42, 28.4, 38, 28.3));
         s.add(surface("bed-n", SurfaceKind.BED, null, box(2.6, 0.5, 46.4, 2.6)));
         s.add(surface("bed-p", SurfaceKind.BED, null, box(46.4, 23.6, 50.4, 26.1)));
@@ -121,7 +138,22 @@ final class DemoYard {
                 "parking",
                 SurfaceKind.DRIVE,
                 "Parking",
-                46.4, 3.6, 59.6, 3.6, 59.6, 24.2, 55.4, 24.2, 55.4, 33, 49.4, 33, 49.4, 24.2, 46.4, 24.2));
+                46.4,
+                3.6,
+                59.6,
+                3.6,
+                59.6,
+                24.2,
+                55.4,
+                24.2,
+                55.4,
+                33,
+                49.4,
+                33,
+                49.4,
+                24.2,
+                46.4,
+                24.2));
         Surface path = surface("path", SurfaceKind.WALK, null);
         s.add(new Surface(path.id(), path.kind(), null, null, null, "concrete", path.slope(), 1, List.of(), curve()));
         s.add(surface("front", SurfaceKind.WALK, null, box(30.6, 18, 33.2, 29.4)));
@@ -138,8 +170,10 @@ final class DemoYard {
                         0.8,
                         true,
                         points(18.8, 8.8, 41.2, 8.8, 41.2, 17.2, 27.2, 17.2, 27.2, 22.7, 18.8, 22.7)),
-                new Structure("porch-roof", StructureKind.CANOPY, null, 2.8, 0, false, points(box(29, 17.4, 35.4, 20.8))),
-                new Structure("fence", StructureKind.FENCE, null, 1.8, 0, false, points(0.13, 22, 0.13, 0.13, 46.4, 0.13)));
+                new Structure(
+                        "porch-roof", StructureKind.CANOPY, null, 2.8, 0, false, points(box(29, 17.4, 35.4, 20.8))),
+                new Structure(
+                        "fence", StructureKind.FENCE, null, 1.8, 0, false, points(0.13, 22, 0.13, 0.13, 46.4, 0.13)));
         double[][] t = {
             {7.6, 11.2, 3.7, 8, 0}, {4.2, 18.8, 2.4, 5, 0}, {4.9, 25.6, 2.0, 4, 0}, {22.5, 26.9, 1.6, 3, 0},
             {40.2, 25.4, 2.3, 5, 0}, {11.2, 2.4, 1.7, 6, 1}, {7.9, 2.2, 1.5, 5, 1}, {44.4, 2.6, 2.0, 4, 0},
@@ -154,17 +188,26 @@ final class DemoYard {
                 new Furnishing(FurnishingKind.CAR, at(57, 12.3), 90, 0),
                 new Furnishing(FurnishingKind.CAR, at(57, 20.3), 270, 0),
                 new Furnishing(FurnishingKind.CAR, at(30, 35.3), 90, 0),
-                new Furnishing(FurnishingKind.BENCH, at(37.7, 22.2), 90, 0),
+                new Furnishing(FurnishingKind.BENCH, at(37.7, 22.2), 180, 0),
                 new Furnishing(FurnishingKind.LAMP, at(34, 23), 0, 0),
                 new Furnishing(FurnishingKind.LAMP, at(23, 32), 0, 0));
         return new YardPlan(
-                new Point(60, DEPTH), 0.6, "lawn", s, b, trees,
-                List.of(new Vent("dryer", at(36.6, 8.2), 4, 2)), List.of(), f);
+                new Point(60, DEPTH),
+                0.6,
+                "lawn",
+                s,
+                b,
+                trees,
+                List.of(new Vent("dryer", at(36.6, 8.2), 4, 2)),
+                List.of(),
+                f);
     }
 
-    private static void arc(List<Head> h, int zone, double x, double y, double r, double from, double to, String nozzle) {
+    private static void arc(
+            List<Head> h, int zone, double x, double y, double r, double from, double to, String nozzle) {
         // From degrees clockwise of east to a bearing.
-        h.add(new Head("h-" + zone + "-" + h.size(), "zone-" + zone, at(x, y), nozzle, (from + 90 + 720) % 360, to - from, r));
+        h.add(new Head(
+                "h-" + zone + "-" + h.size(), "zone-" + zone, at(x, y), nozzle, (from + 90 + 720) % 360, to - from, r));
     }
 
     static Plumbing plumbing() {
@@ -175,12 +218,21 @@ final class DemoYard {
             {30.1, 25.6, 3.6, 90, 270}, {16, 25.6, 3.4, 0, 180}
         };
         double[][] two = {
-            {33.7, 28.6, 4, 270, 360}, {33.7, 25.2, 4, 270, 450}, {33.7, 22.4, 4, 0, 90}, {38, 22.4, 4, 0, 180},
-            {42, 22.4, 4, 0, 180}, {45.8, 22.4, 4, 90, 180}, {45.8, 28.6, 4, 180, 270}
+            {33.7, 28.6, 4, 270, 360},
+            {33.7, 25.2, 4, 270, 450},
+            {33.7, 22.4, 4, 0, 90},
+            {38, 22.4, 4, 0, 180},
+            {42, 22.4, 4, 0, 180},
+            {45.8, 22.4, 4, 90, 180},
+            {45.8, 28.6, 4, 180, 270}
         };
         double[][] three = {
-            {1, 4.8, 7.6, 0, 90}, {1, 12, 7.8, -90, 90}, {1, 20, 7.6, -90, 90}, {12.6, 7.6, 7.4, 100, 190},
-            {13, 16.6, 7.6, 118, 262}, {10.6, 22.3, 7, 150, 270}
+            {1, 4.8, 7.6, 0, 90},
+            {1, 12, 7.8, -90, 90},
+            {1, 20, 7.6, -90, 90},
+            {12.6, 7.6, 7.4, 100, 190},
+            {13, 16.6, 7.6, 118, 262},
+            {10.6, 22.3, 7, 150, 270}
         };
         for (double[] v : one) {
             arc(h, 1, v[0], v[1], v[2], v[3], v[4], "spray");
@@ -256,7 +308,11 @@ final class DemoYard {
         return new Plumbing(
                 Plumbing.Friction.HAZEN_WILLIAMS,
                 new Plumbing.Supply(Plumbing.SupplyKind.FIXED, "poc", 400_000, List.of()),
-                j, p, f, h, d);
+                j,
+                p,
+                f,
+                h,
+                d);
     }
 
     private static void junction(List<Junction> j, String id, double x, double y) {
@@ -273,8 +329,19 @@ final class DemoYard {
 
     private static Catalogue.Nozzle nozzle(String id, Catalogue.Throw throwing, double radius) {
         return new Catalogue.Nozzle(
-                id, new Text(id, id), throwing, 1e-4, false, 250_000, 0.5, radius, 1e5, 5e5,
-                Catalogue.Profile.UNIFORM, List.of(), 1e-3);
+                id,
+                new Text(id, id),
+                throwing,
+                1e-4,
+                false,
+                250_000,
+                0.5,
+                radius,
+                1e5,
+                5e5,
+                Catalogue.Profile.UNIFORM,
+                List.of(),
+                1e-3);
     }
 
     static Scenario clinic() {
@@ -292,9 +359,27 @@ final class DemoYard {
 
     static Scenario of(YardPlan yard, Plumbing plumbing, Catalogue catalogue) {
         return new Scenario(
-                "1.0", "clinic", new Text("Clinic", "Clínica"), null, null, 3, null,
-                new Place(new Text("Town", "Pueblo"), 40, -74, 10, -18_000), null, null, catalogue, yard, plumbing,
-                null, null, List.of(), null, null, null, null, List.of());
+                "1.0",
+                "clinic",
+                new Text("Clinic", "Clínica"),
+                null,
+                null,
+                3,
+                null,
+                new Place(new Text("Town", "Pueblo"), 40, -74, 10, -18_000),
+                null,
+                null,
+                catalogue,
+                yard,
+                plumbing,
+                null,
+                null,
+                List.of(),
+                null,
+                null,
+                null,
+                null,
+                List.of());
     }
 
     static SetUp setUp() {
@@ -321,11 +406,13 @@ final class DemoYard {
                 int i = r * nx + c;
                 double x = (c + 0.5) * 0.6;
                 double y = DEPTH - (r + 0.5) * 0.6;
-                wet[i] = (float) (0.3 + 0.6 * bump(x, y, 5, 14, 9, 9) + 0.4 * bump(x, y, 20, 27, 13, 3)
-                        + 0.35 * bump(x, y, 40, 26, 6, 4) + 0.3 * bump(x, y, 30, 3, 15, 2));
-                cold[i] = (float) (night
-                        ? 2.6 - 4 * bump(x, y, 31, 4.2, 16, 5) - 3.2 * bump(x, y, 6.6, 22.5, 8, 7)
-                        : 8);
+                wet[i] = (float) (0.3
+                        + 0.6 * bump(x, y, 5, 14, 9, 9)
+                        + 0.4 * bump(x, y, 20, 27, 13, 3)
+                        + 0.35 * bump(x, y, 40, 26, 6, 4)
+                        + 0.3 * bump(x, y, 30, 3, 15, 2));
+                cold[i] =
+                        (float) (night ? 2.6 - 4 * bump(x, y, 31, 4.2, 16, 5) - 3.2 * bump(x, y, 6.6, 22.5, 8, 7) : 8);
                 boolean walk = y > 4.7 && y < 6.3 || x > 35 && x < 37 && y > 6 && y < 8;
                 film[i] = night && walk && x > 17 && x < 45 ? 0.4f : 0;
                 ice[i] = night && walk && x > 21 && x < 42 ? 0.4f : 0;
@@ -340,7 +427,8 @@ final class DemoYard {
         for (Head h : scenario.plumbing().heads()) {
             boolean on = h.zone().equals("zone-" + running);
             double r = h.radius() == null ? 4 : h.radius();
-            heads.add(new Snapshot.Head(h.id(), on, on ? 2e-4 : 0, on ? 3e5 : Double.NaN, on ? r : 0, on ? 1.7 : 0, on ? 0.35 : 0));
+            heads.add(new Snapshot.Head(
+                    h.id(), on, on ? 2e-4 : 0, on ? 3e5 : Double.NaN, on ? r : 0, on ? 1.7 : 0, on ? 0.35 : 0));
         }
         return new Snapshot(
                 24_000,
@@ -348,13 +436,25 @@ final class DemoYard {
                 night
                         ? new Snapshot.Sky(-0.8, -3, 0.2, 270, 0, 0, 0, -14, 80)
                         : new Snapshot.Sky(9, 4, 5.4, 258, 300, 0.3, 0, 24, 130),
-                nx, ny, wet, film, ice, new float[nx * ny], cold, zones, heads,
+                nx,
+                ny,
+                wet,
+                film,
+                ice,
+                new float[nx * ny],
+                cold,
+                zones,
+                heads,
                 new double[scenario.plumbing().pipes().size()],
                 List.of(
                         new Snapshot.Sensor("rain-1", 0.002, false),
                         new Snapshot.Sensor("freeze-1", night ? 4.1 : 9, false),
                         new Snapshot.Sensor("flow-1", 1e-3, false)),
-                List.of(), true, 1e-3, ledger(), 488);
+                List.of(),
+                true,
+                1e-3,
+                ledger(),
+                488);
     }
 
     static Ledger ledger() {

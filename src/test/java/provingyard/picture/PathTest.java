@@ -37,10 +37,13 @@ class PathTest {
     @Test
     void arcsLieOnTheirCircle() {
         // Half a circle about (5, 0): over it for one sweep flag, under it for the other.
-        assertArrayEquals(new double[] {0, -5, 10, 0}, Path.svg("M0 0A5 5 0 0 1 10 0").bounds(), 1e-9);
-        assertArrayEquals(new double[] {0, 0, 10, 5}, Path.svg("M0 0A5 5 0 0 0 10 0").bounds(), 1e-9);
+        assertArrayEquals(
+                new double[] {0, -5, 10, 0}, Path.svg("M0 0A5 5 0 0 1 10 0").bounds(), 1e-9);
+        assertArrayEquals(
+                new double[] {0, 0, 10, 5}, Path.svg("M0 0A5 5 0 0 0 10 0").bounds(), 1e-9);
         // Three quarters about (5, 5) from (5, 0) clockwise on the screen end at (0, 5).
-        assertArrayEquals(new double[] {0, 0, 10, 10}, Path.svg("M5 0A5 5 0 1 1 0 5").bounds(), 1e-9);
+        assertArrayEquals(
+                new double[] {0, 0, 10, 10}, Path.svg("M5 0A5 5 0 1 1 0 5").bounds(), 1e-9);
     }
 
     @Test

@@ -24,7 +24,15 @@ class ThemeTest {
     void textPairsHaveEnoughContrast(Theme theme) {
         for (Tone ground : new Tone[] {Tone.PAPER, Tone.SHEET, Tone.SUNK}) {
             for (Tone text : new Tone[] {
-                Tone.INK, Tone.INK_2, Tone.INK_3, Tone.ACCENT, Tone.WATER, Tone.ICE, Tone.ALARM, Tone.CAUTION, Tone.GOOD,
+                Tone.INK,
+                Tone.INK_2,
+                Tone.INK_3,
+                Tone.ACCENT,
+                Tone.WATER,
+                Tone.ICE,
+                Tone.ALARM,
+                Tone.CAUTION,
+                Tone.GOOD,
                 Tone.BELIEF
             }) {
                 readable(theme, text, ground);

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import provingyard.quantity.UnitSystem;
 import provingyard.scenario.Plumbing;
@@ -45,7 +46,11 @@ class YardPictureTest {
                         .select("rain-1")
                         .sky(new Marks.SkyRing("rain-1", open))
                         .notes(List.of(new Marks.Note(
-                                DemoYard.at(11.3, 22.3), "41 L on the path", "drift, since 06:04", Marks.Meaning.ALARM, 55,
+                                DemoYard.at(11.3, 22.3),
+                                "41 L on the path",
+                                "drift, since 06:04",
+                                Marks.Meaning.ALARM,
+                                55,
                                 -30))));
     }
 
@@ -73,12 +78,63 @@ class YardPictureTest {
         View cold = tune(Theme.DARK, 1280, 492)
                 .layers(EnumSet.of(Layer.PIPES, Layer.SPRAY, Layer.COLD))
                 .in("es", UnitSystem.METRIC)
-                .marks(Marks.NONE.select("freeze-1").notes(List.of(new Marks.Note(
-                        DemoYard.at(28, 5.7), "North walk is iced", "31 m², since 05:02", Marks.Meaning.ICE, -60, 36))));
+                .marks(Marks.NONE
+                        .select("freeze-1")
+                        .notes(List.of(new Marks.Note(
+                                DemoYard.at(28, 5.7),
+                                "North walk is iced",
+                                "31 m², since 05:02",
+                                Marks.Meaning.ICE,
+                                -60,
+                                36))));
         write("yard-frost", YardPicture.render(shapes, DemoYard.setUp(), night, cold));
         write("yard-1920", YardPicture.render(shapes, DemoYard.setUp(), day, tune(Theme.LIGHT, 1920, 852)));
         write("thumbnail", YardPicture.thumbnail(clinic, 392, 224, Theme.LIGHT));
-        View shade = tune(Theme.LIGHT, 1280, 492).layers(EnumSet.of(Layer.SHADE)).in("en", UnitSystem.US);
+        float[] calm = new float[60 * 36];
+        for (int i = 0; i < calm.length; i++) {
+            calm[i] = i % 60 > 42 && i % 60 < 54 ? 0.3f : 1;
+        }
+        View desk = tune(Theme.PROJECTOR, 1280, 492)
+                .layers(EnumSet.of(Layer.PIPES, Layer.SHELTER))
+                .shelter(new CellField(60, 36, calm))
+                .marks(Marks.NONE
+                        .faulty(Set.of("freeze-1"))
+                        .pins(List.of(
+                                new Marks.Pin(DemoYard.at(10, 6), 1, "north", 0, 0),
+                                new Marks.Pin(DemoYard.at(4, 15), 2, "west", 0, 0),
+                                new Marks.Pin(DemoYard.at(14, 28), 3, "south", 0, 0),
+                                new Marks.Pin(DemoYard.at(42, 26), 4, "meter", 0, 0))));
+        write("yard-desk", YardPicture.render(shapes, DemoYard.setUp(), day, desk));
+        View call = desk.theme(Theme.LIGHT)
+                .layers(EnumSet.of(Layer.PIPES))
+                .marks(desk.marks()
+                        .select("iso-a")
+                        .pins(List.of(
+                                new Marks.Pin(DemoYard.at(45.3, 30.2), 1, "9.3 L/min", 14, 22),
+                                new Marks.Pin(DemoYard.at(30, 4.15), 3, "shut, 9.1", -4, -28))));
+        Snapshot leaking = new Snapshot(
+                day.tick(),
+                day.clock(),
+                new Snapshot.Sky(9, 4, 5.4, 210, 300, 0.3, 6.2, 24, 130),
+                day.nx(),
+                day.ny(),
+                day.wetness(),
+                day.film(),
+                day.ice(),
+                day.stress(),
+                day.cold(),
+                day.zones(),
+                day.heads(),
+                day.links(),
+                List.of(new Snapshot.Sensor("rain-1", 0.007, true), new Snapshot.Sensor("flow-1", 1e-3, true)),
+                List.of(new Snapshot.Leak(17, 6.8, 3e-4)),
+                false,
+                3e-4,
+                day.ledger(),
+                0);
+        write("yard-call", YardPicture.render(shapes, DemoYard.setUp(), leaking, call));
+        View shade =
+                tune(Theme.LIGHT, 1280, 492).layers(EnumSet.of(Layer.SHADE)).in("en", UnitSystem.US);
         write("yard-shade", YardPicture.render(shapes, DemoYard.setUp(), day, shade));
     }
 
@@ -94,10 +150,16 @@ class YardPictureTest {
     @Test
     void emptyYardDraws() {
         YardPlan bare = new YardPlan(
-                new Point(20, 10), 0.5, "ground",
+                new Point(20, 10),
+                0.5,
+                "ground",
                 List.of(new YardPlan.Surface(
                         "ground", YardPlan.SurfaceKind.TURF, null, null, null, null, null, 1, null, List.of())),
-                List.of(), List.of(), List.of(), List.of(), List.of());
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of());
         Plumbing none = new Plumbing(
                 Plumbing.Friction.HAZEN_WILLIAMS, null, List.of(), List.of(), List.of(), List.of(), List.of());
         Scenario scenario = DemoYard.of(bare, none, null);
@@ -119,14 +181,28 @@ class YardPictureTest {
         float[] cold = day.cold().clone();
         Arrays.fill(cold, Float.NaN);
         Snapshot odd = new Snapshot(
-                day.tick(), day.clock(), day.sky(), day.nx(), day.ny(), day.wetness(), day.film(), day.ice(),
-                day.stress(), cold, day.zones(), heads, day.links(), day.sensors(),
-                List.of(new Snapshot.Leak(20, 7, Double.NaN), new Snapshot.Leak(30, 7, 4e-4)), false, Double.NaN,
-                day.ledger(), 0);
+                day.tick(),
+                day.clock(),
+                day.sky(),
+                day.nx(),
+                day.ny(),
+                day.wetness(),
+                day.film(),
+                day.ice(),
+                day.stress(),
+                cold,
+                day.zones(),
+                heads,
+                day.links(),
+                day.sensors(),
+                List.of(new Snapshot.Leak(20, 7, Double.NaN), new Snapshot.Leak(30, 7, 4e-4)),
+                false,
+                Double.NaN,
+                day.ledger(),
+                0);
         View view = tune(Theme.LIGHT, 640, 300).layers(EnumSet.allOf(Layer.class));
         BufferedImage image = YardPicture.render(clinic, DemoYard.setUp(), odd, view);
-        assertFalse(Arrays.equals(
-                pixels(image), pixels(YardPicture.render(clinic, DemoYard.setUp(), day, view))));
+        assertFalse(Arrays.equals(pixels(image), pixels(YardPicture.render(clinic, DemoYard.setUp(), day, view))));
     }
 
     @Test
@@ -134,12 +210,11 @@ class YardPictureTest {
         Plumbing p = DemoYard.plumbing();
         List<Plumbing.Pipe> pipes = new ArrayList<>(p.pipes());
         pipes.add(new Plumbing.Pipe("lost", "nowhere", "elsewhere", 0.02, "pvc", List.of(), null, 0));
-        Plumbing odd = new Plumbing(
-                p.friction(), p.supply(), p.junctions(), pipes, p.fittings(), p.heads(), p.drips());
+        Plumbing odd = new Plumbing(p.friction(), p.supply(), p.junctions(), pipes, p.fittings(), p.heads(), p.drips());
         YardShapes shapes = YardShapes.of(DemoYard.of(DemoYard.yard(), odd, null));
         assertFalse(shapes.pipes().ways().containsKey("lost"));
-        SetUp flow = new SetUp(
-                List.of(new Placement.Flow("flow-1", "lost", 1, 0.02, 3, 0)), List.of(), FlowWatch.OFF, null);
+        SetUp flow =
+                new SetUp(List.of(new Placement.Flow("flow-1", "lost", 1, 0.02, 3, 0)), List.of(), FlowWatch.OFF, null);
         BufferedImage image = YardPicture.render(shapes, flow, null, tune(Theme.LIGHT, 300, 200));
         assertEquals(300, image.getWidth());
     }
@@ -173,7 +248,7 @@ class YardPictureTest {
     void everySensorStateDiffers() throws IOException {
         Java2DSurface s = new Java2DSurface(640, 240);
         s.fill(Path.rectangle(0, 0, 640, 240), Theme.LIGHT.at(Tone.LAWN));
-        java.util.Set<Integer> seen = new java.util.HashSet<>();
+        Set<Integer> seen = new java.util.HashSet<>();
         double x = 50;
         for (SensorArt.State state : SensorArt.State.values()) {
             Java2DSurface one = new Java2DSurface(100, 100);
