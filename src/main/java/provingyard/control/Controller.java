@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import provingyard.control.ControlEvent.Kind;
 import provingyard.control.ControllerRecords.End;
-import provingyard.scenario.Plumbing;
 import provingyard.scenario.Scenario;
 import provingyard.scenario.Schedule;
 import provingyard.scenario.SensorKind;
@@ -38,8 +37,7 @@ public final class Controller {
     private final List<String> zones;
     private final Program program;
     private final Interlocks interlocks;
-    private final boolean hasMaster;
-    private final boolean masterRestsOpen;
+    private final ValveBox valves;
     private final RunQueue queue;
     private final FlowJudge judge;
     private final ControllerRecords.Writer records;
@@ -59,15 +57,11 @@ public final class Controller {
         this.setUp = setUp;
         this.queue = queue;
         this.judge = judge;
-        zones = zones(scenario);
+        valves = ValveBox.of(scenario);
+        zones = valves.zones();
         program =
                 new Program(schedule(scenario, setUp), zones, scenario.season().from());
         interlocks = new Interlocks(setUp, zones);
-        List<Plumbing.Fitting> masters = scenario.plumbing().fittings().stream()
-                .filter(f -> f.kind() == Plumbing.FittingKind.MASTER_VALVE)
-                .toList();
-        hasMaster = !masters.isEmpty();
-        masterRestsOpen = masters.stream().noneMatch(f -> f.normally() == Plumbing.Normally.CLOSED);
         records = from == null ? new ControllerRecords.Writer() : from.records.copy();
         lockedOut = from == null ? new boolean[zones.size()] : from.lockedOut.clone();
         trips = from == null ? new LinkedHashMap<>() : new LinkedHashMap<>(from.trips);
@@ -84,14 +78,12 @@ public final class Controller {
 
     /** A controller at rest. */
     public static Controller of(Scenario scenario, SetUp setUp) {
-        return new Controller(scenario, setUp, null, new RunQueue(), new FlowJudge(setUp, zones(scenario)));
-    }
-
-    private static List<String> zones(Scenario scenario) {
-        return scenario.plumbing().fittings().stream()
-                .filter(f -> f.kind() == Plumbing.FittingKind.ZONE_VALVE)
-                .map(Plumbing.Fitting::id)
-                .toList();
+        return new Controller(
+                scenario,
+                setUp,
+                null,
+                new RunQueue(),
+                new FlowJudge(setUp, ValveBox.of(scenario).zones()));
     }
 
     private static Schedule schedule(Scenario scenario, SetUp setUp) {
@@ -201,15 +193,7 @@ public final class Controller {
         startBySoil(tick, clock, last);
         pause(tick, last);
         openNext(tick, last);
-        boolean master = masterOpen();
-        return new Commands(zones, open, master, events.isEmpty() ? List.of() : List.copyOf(events));
-    }
-
-    private boolean masterOpen() {
-        if (!hasMaster) {
-            return true;
-        }
-        return !masterShut && (masterRestsOpen || open >= 0);
+        return new Commands(zones, open, valves.masterOpen(masterShut, open >= 0), List.copyOf(events));
     }
 
     private void note(long tick, Kind kind, String subject, String cause, Map<String, Double> values) {
@@ -274,7 +258,7 @@ public final class Controller {
 
     private void shutMaster(long tick) {
         masterShut = true;
-        if (hasMaster) {
+        if (valves.hasMaster()) {
             note(tick, Kind.MASTER_SHUT, ControlEvent.MASTER, ControlEvent.FLOW, Map.of());
         } else {
             for (int z = 0; z < zones.size(); z++) {

@@ -87,7 +87,7 @@ class ControllerTest {
     void startTimesQueue() {
         Schedule two = schedule(List.of(LocalTime.of(5, 0), LocalTime.of(5, 10)), run("a", 20), run("b", 20));
         Bench bench = bench(two).until(1, 0, 0);
-        assertEquals("ababab".substring(0, 4), bench.order.toString().replace("-", ""));
+        assertEquals("abab", bench.order.toString().replace("-", ""));
         assertEquals(40, bench.ran("a"));
         assertEquals(40, bench.ran("b"));
     }
@@ -106,7 +106,7 @@ class ControllerTest {
         Bench bench = bench(atFive(run("a", 12, 4, 20), run("b", 8, 4, 10))).until(0, 6, 30);
         assertEquals(12, bench.ran("a"));
         assertEquals(8, bench.ran("b"));
-        assertEquals("-ab-b-a-a-", bench.order.toString().startsWith("-") ? bench.order.toString() : "-" + bench.order);
+        assertEquals("ab-b-a-a-", bench.order.toString());
         List<ControllerRecords.Run> runs = bench.controller.records().runs();
         long shut = -1;
         for (ControllerRecords.Run run : runs) {
