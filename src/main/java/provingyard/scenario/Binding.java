@@ -64,6 +64,11 @@ public final class Binding {
         return pointer.toString();
     }
 
+    /** A record as a tree in inner units, as {@link #bind} takes it. */
+    public static JsonNode tree(Object record) {
+        return MAPPER.valueToTree(record);
+    }
+
     /** The mapper of the document's records. */
     static ObjectMapper mapperOfRecords() {
         return MAPPER;

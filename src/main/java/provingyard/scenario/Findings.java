@@ -9,7 +9,7 @@ import provingyard.scenario.SourceMap.Spot;
 /** Collects the problems of one document, with their places. */
 public final class Findings {
 
-    /** More problems than this are not listed; nobody reads on. */
+    /** More problems of one severity than this are not listed; nobody reads on. */
     public static final int MOST = 500;
 
     private final String file;
@@ -59,13 +59,26 @@ public final class Findings {
             Severity severity, Code code, Spot spot, String pointer, String found, List<String> details, String maybe) {
         Problem problem =
                 new Problem(code, severity, file, spot.line(), spot.column(), base + pointer, found, details, maybe);
-        if (problems.size() < MOST && !problems.contains(problem)) {
+        if (count(severity) < MOST && !problems.contains(problem)) {
             problems.add(problem);
         }
     }
 
+    private int count(Severity severity) {
+        int count = 0;
+        for (Problem problem : problems) {
+            count += problem.severity() == severity ? 1 : 0;
+        }
+        return count;
+    }
+
+    /** Whether no more errors are listed, so that looking for more is waste. */
+    public boolean full() {
+        return count(Severity.ERROR) >= MOST;
+    }
+
     /** Adds a problem that was found elsewhere. */
-    void take(Problem problem) {
+    public void take(Problem problem) {
         problems.add(problem);
     }
 

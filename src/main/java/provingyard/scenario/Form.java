@@ -2,6 +2,7 @@ package provingyard.scenario;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.networknt.schema.JsonSchema;
 import com.networknt.schema.JsonSchemaFactory;
@@ -74,7 +75,7 @@ public final class Form {
      * @param instance the value, which decides between alternatives by its kind; may be null
      */
     ObjectNode view(JsonNode part, JsonNode instance) {
-        ObjectNode view = part.deepCopy();
+        ObjectNode view = JsonNodeFactory.instance.objectNode().setAll((ObjectNode) part);
         JsonNode reference = view.remove("$ref");
         if (reference != null) {
             join(view, view(definition(reference.asText()), instance));
@@ -109,7 +110,9 @@ public final class Form {
             if (mine == null) {
                 into.set(field.getKey(), field.getValue());
             } else if (mine instanceof ObjectNode object && field.getKey().equals("properties")) {
-                object.setAll((ObjectNode) field.getValue());
+                // The parts of a view belong to the schema and are not changed.
+                ObjectNode both = JsonNodeFactory.instance.objectNode().setAll(object);
+                into.set("properties", both.setAll((ObjectNode) field.getValue()));
             }
         }
     }

@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import provingyard.quantity.Dimension;
 import provingyard.quantity.Parsed;
@@ -68,7 +69,7 @@ final class FormPass {
         if (view.has("x-quantity")) {
             return value.isTextual() ? quantity(view, value.asText(), pointer) : NODES.nullNode();
         }
-        JsonNode result = value;
+        JsonNode result = view.path("type").asText().equals("integer") ? integer(value) : value;
         if (value.isObject() && view.has("properties")) {
             result = object(view, (ObjectNode) value, pointer);
         } else if (value.isArray() && view.has("items")) {
@@ -78,6 +79,12 @@ final class FormPass {
             place(result, pointer);
         }
         return result;
+    }
+
+    /** A whole number that was written with a point or an exponent, which a schema allows. */
+    private static JsonNode integer(JsonNode value) {
+        boolean whole = value.isDouble() && value.doubleValue() == Math.rint(value.doubleValue());
+        return whole && value.canConvertToLong() ? NODES.numberNode(value.longValue()) : value;
     }
 
     private void gather(ObjectNode view, JsonNode value, String pointer) {
@@ -190,6 +197,6 @@ final class FormPass {
 
     /** The dimension that a schema names, in camel case. */
     static Dimension dimension(String name) {
-        return Dimension.valueOf(name.replaceAll("([A-Z])", "_$1").toUpperCase(java.util.Locale.ROOT));
+        return Dimension.valueOf(name.replaceAll("([A-Z])", "_$1").toUpperCase(Locale.ROOT));
     }
 }

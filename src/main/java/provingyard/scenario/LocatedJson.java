@@ -112,11 +112,20 @@ public record LocatedJson(JsonNode root, SourceMap places, List<Problem> problem
                 case START_ARRAY -> array(parser, pointer);
                 case VALUE_STRING -> NODES.textNode(parser.getText());
                 case VALUE_NUMBER_INT -> integer(parser);
-                case VALUE_NUMBER_FLOAT -> NODES.numberNode(parser.getDoubleValue());
+                case VALUE_NUMBER_FLOAT -> decimal(parser, pointer);
                 case VALUE_TRUE -> NODES.booleanNode(true);
                 case VALUE_FALSE -> NODES.booleanNode(false);
                 default -> NODES.nullNode();
             };
+        }
+
+        private JsonNode decimal(JsonParser parser, String pointer) throws IOException {
+            double value = parser.getDoubleValue();
+            if (Double.isInfinite(value)) {
+                findings.error(Code.SYN_NUMBER, pointer, parser.getText());
+                return NODES.nullNode();
+            }
+            return NODES.numberNode(value);
         }
 
         private static JsonNode integer(JsonParser parser) throws IOException {

@@ -40,6 +40,7 @@ public record Problem(
         SYN_DUPLICATE,
         SYN_TRAILING,
         SYN_LIMIT,
+        SYN_NUMBER,
         SCH_UNKNOWN,
         SCH_MISSING,
         SCH_KIND,
@@ -64,6 +65,7 @@ public record Problem(
         REF_NO_RUN,
         REF_NEEDS,
         REF_FILE,
+        REF_SITE,
         REF_CUT_OFF,
         REF_REPLACES,
         GEO_OUTSIDE,
@@ -79,7 +81,6 @@ public record Problem(
         SET_MOST,
         SET_BUDGET,
         SET_LOCKED,
-        SET_SIZE,
         SET_ACTION,
         DEF_FILLED;
 
@@ -111,7 +112,9 @@ public record Problem(
         parts.addAll(details);
         String text =
                 texts.fill(code.key() + ".found", parts) + " \u2013 " + texts.fill(code.key() + ".allowed", parts);
-        return maybe.isEmpty() ? text : text + " " + texts.fill("maybe", List.of(maybe));
+        return maybe.isEmpty()
+                ? text
+                : text + (text.endsWith("\u2026") ? " " : ". ") + texts.fill("maybe", List.of(maybe));
     }
 
     /** One line: {@code file:line:column: CODE severity pointer - found - allowed. Maybe "x"?} */

@@ -23,6 +23,9 @@ final class SchemaPass {
 
     void run() {
         for (ValidationMessage message : form.validator().validate(document)) {
+            if (findings.full()) {
+                return;
+            }
             say(message);
         }
     }

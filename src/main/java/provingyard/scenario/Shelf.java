@@ -8,7 +8,9 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** The shipped catalogue, and a site's own entries laid over it. */
 final class Shelf {
@@ -52,15 +54,10 @@ final class Shelf {
     static ObjectNode merged(JsonNode own) {
         ObjectNode merged = tree();
         for (String section : SECTIONS) {
-            ArrayNode entries = (ArrayNode) merged.get(section);
-            for (JsonNode entry : own.path(section)) {
-                int at = index(entries, entry.path("id").asText());
-                if (at < 0) {
-                    entries.add(entry);
-                } else {
-                    entries.set(at, entry);
-                }
-            }
+            Map<String, JsonNode> entries = new LinkedHashMap<>();
+            merged.get(section).forEach(e -> entries.put(e.path("id").asText(), e));
+            own.path(section).forEach(e -> entries.put(e.path("id").asText(), e));
+            ((ArrayNode) merged.get(section)).removeAll().addAll(entries.values());
         }
         return merged;
     }
@@ -70,14 +67,5 @@ final class Shelf {
         List<String> ids = new ArrayList<>();
         catalogue.path(section).forEach(e -> ids.add(e.path("id").asText()));
         return ids;
-    }
-
-    private static int index(ArrayNode entries, String id) {
-        for (int i = 0; i < entries.size(); i++) {
-            if (entries.get(i).path("id").asText().equals(id)) {
-                return i;
-            }
-        }
-        return -1;
     }
 }

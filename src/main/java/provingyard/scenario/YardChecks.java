@@ -1,6 +1,8 @@
 package provingyard.scenario;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import provingyard.scenario.FormPass.OnYard;
 import provingyard.scenario.Problem.Code;
 
@@ -30,8 +32,7 @@ final class YardChecks {
         double cell = yard.path("cell").asDouble(Double.NaN);
         double cells = Math.ceil(east / cell) * Math.ceil(north / cell);
         if (cells > MOST_CELLS) {
-            findings.error(
-                    Code.GEO_CELLS, "/yard/cell", String.format(java.util.Locale.ROOT, "%.0f", cells), MOST_CELLS + "");
+            findings.error(Code.GEO_CELLS, "/yard/cell", metres(cells), MOST_CELLS + "");
         }
         if (east < 1 || north < 1) {
             findings.error(Code.QTY_RANGE, "/yard/size", yard.path("size").toString(), "1 m", "1000 m");
@@ -56,6 +57,7 @@ final class YardChecks {
 
     private void surfaces(JsonNode yard) {
         String base = yard.path("base").asText();
+        boolean known = yard.path("surfaces").findValuesAsText("id").contains(base);
         for (int i = 0; i < yard.path("surfaces").size(); i++) {
             JsonNode surface = yard.path("surfaces").get(i);
             String at = "/yard/surfaces/" + i;
@@ -65,7 +67,8 @@ final class YardChecks {
                 if (corners > 0) {
                     findings.error(Code.GEO_BASE, at + "/outline", id);
                 }
-            } else if (surface.path("outline").isArray() && corners < 3) {
+            } else if (surface.path("outline").isArray() && corners < 3 && (known || corners > 0)) {
+                // With a mistyped base the surface without outline is the one that was meant.
                 findings.error(Code.GEO_CORNERS, at + "/outline", id, corners + "", "3");
             }
             cover(surface, at);
@@ -106,8 +109,8 @@ final class YardChecks {
 
     /** A length in metres for messages. */
     static String metres(double value) {
-        return new java.math.BigDecimal(value)
-                .setScale(2, java.math.RoundingMode.HALF_EVEN)
+        return new BigDecimal(value)
+                .setScale(2, RoundingMode.HALF_EVEN)
                 .stripTrailingZeros()
                 .toPlainString();
     }

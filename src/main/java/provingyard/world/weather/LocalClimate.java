@@ -11,8 +11,8 @@ import provingyard.world.yard.Yard;
 /**
  * The air of a yard, spot by spot: how it differs from the open-field weather.
  *
- * <p>Ask {@link #at} once for each place and keep the {@link Spot}; ask {@link #cold} for a map. Immutable. Heights in m
- * over the ground, temperatures in °C, differences in K.
+ * <p>Ask {@link #at} once for each place and keep the {@link Spot}; ask {@link #cold} for a map. Immutable. Heights in
+ * m over the ground, temperatures in °C, differences in K.
  */
 public final class LocalClimate {
 
@@ -112,8 +112,8 @@ public final class LocalClimate {
     /**
      * How far the night lets the air lie in layers: clear sky x calm x night, 0 to 1.
      *
-     * <p>(1 - cloud) / (1 + (wind / 1.5)2), by day 0; layers begin when the sun is 5 degrees high and are full when it is
-     * 3 degrees down. Common practice, no source.
+     * <p>(1 - cloud) / (1 + (wind / 1.5)2), by day 0; layers begin when the sun is 5 degrees high and are full when it
+     * is 3 degrees down. Common practice, no source.
      */
     public static double stillness(Weather w) {
         double night = clamp((5 - w.sunAltitude()) / 8);

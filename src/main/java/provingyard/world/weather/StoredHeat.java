@@ -5,8 +5,8 @@ import provingyard.numeric.Deterministic;
 /**
  * Heat of the sun in the outer layer of walls, by the bearing they face: how many K their surface is over the air.
  *
- * <p>A wall in steady sun I (W/m2) stands a I / h over the air, with a = 0.65 the absorptance of brick or render and h =
- * 25 W/(m2 K) its outer heat transfer (surface resistance 0.04 m2 K/W of ISO 6946, from memory); it gets there, and
+ * <p>A wall in steady sun I (W/m2) stands a I / h over the air, with a = 0.65 the absorptance of brick or render and h
+ * = 25 W/(m2 K) its outer heat transfer (surface resistance 0.04 m2 K/W of ISO 6946, from memory); it gets there, and
  * cools again, with a time constant of 6 h (common practice for masonry, no source). Shade by neighbours is left out.
  * Mutable; {@link #copy()} for snapshots.
  */

@@ -5,10 +5,10 @@ import java.util.PriorityQueue;
 /**
  * The way of runoff: each open cell passes it to one of its eight neighbours.
  *
- * <p>Ground is searched from the ways out, lowest cell first, and water takes the search's way back (least-cost drainage
- * paths: Metz, Mitasova and Harmon 2011, Hydrol. Earth Syst. Sci. 15), or the steepest fall (D8: O'Callaghan and Mark
- * 1984) where that leads to a cell found earlier. So water gathers at the bottom of a hollow, leaves it by one way over
- * its lowest rim, always reaches a way out, and never runs in a circle.
+ * <p>Ground is searched from the ways out, lowest cell first, and water takes the search's way back (least-cost
+ * drainage paths: Metz, Mitasova and Harmon 2011, Hydrol. Earth Syst. Sci. 15), or the steepest fall (D8: O'Callaghan
+ * and Mark 1984) where that leads to a cell found earlier. So water gathers at the bottom of a hollow, leaves it by one
+ * way over its lowest rim, always reaches a way out, and never runs in a circle.
  */
 final class Drainage {
 
@@ -41,8 +41,8 @@ final class Drainage {
      *
      * @param ground height in m
      * @param closed cells without ground (inside buildings)
-     * @param drained cells with a drain; water also leaves over the edge where that is the steepest way, and ground from
-     *     which no way out is found gets a drain at its lowest cell
+     * @param drained cells with a drain; water also leaves over the edge where that is the steepest way, and ground
+     *     from which no way out is found gets a drain at its lowest cell
      * @param orderOut receives the open cells, uphill first, then the closed ones
      */
     static int[] downhill(int nx, int ny, double[] ground, boolean[] closed, boolean[] drained, int[] orderOut) {

@@ -6,10 +6,10 @@ import provingyard.numeric.Deterministic;
  * Wind at a point as a share of the open wind at the same height.
  *
  * <p>Lee: behind a thing of height H the wind is least within a few H and recovers by 10 to 20 H; porous things shelter
- * a little less but further (form after measured windbreaks: Naegeli in Geiger 1965, from memory; quietest zone about 4 H, effect
- * gone by some 15 H behind belts of 15 to 18 m; numbers of this formula are common practice, no source). Windward: the
- * air slows before a wall, slightly up to 10 H (MIL-HDBK-1011/2, 4.3.2.1). The wind swings about its mean, so rays
- * within 32 degrees of it are averaged: narrow things shelter little far behind them.
+ * a little less but further (form after measured windbreaks: Naegeli in Geiger 1965, from memory; quietest zone about
+ * 4 H, effect gone by some 15 H behind belts of 15 to 18 m; numbers of this formula are common practice, no source).
+ * Windward: the air slows before a wall, slightly up to 10 H (MIL-HDBK-1011/2, 4.3.2.1). The wind swings about its
+ * mean, so rays within 32 degrees of it are averaged: narrow things shelter little far behind them.
  *
  * <p>Roof edges: 1.2 (lee side) to 1.4 (windward side) times the open wind within 0.5 m of the edge and up to 1 m above
  * it, fading over the next 1 m sideways and 1.5 m upward; common practice, no source.

@@ -40,9 +40,9 @@ final class SkyDome {
     /**
      * Share of the rain that falls at a height angle above the one whose tangent is u.
      *
-     * <p>Rain comes from all bearings alike, with slopes t (horizontal way per fall, wind over fall speed) between 0 and
-     * 1, the steeper the likelier: density 2 (1 - t), a mean slant of 18 degrees and none beyond 45. Common practice,
-     * no source; drops of 1 to 3 mm fall at 4 to 8 m/s (Gunn and Kinzer 1949, from memory).
+     * <p>Rain comes from all bearings alike, with slopes t (horizontal way per fall, wind over fall speed) between 0
+     * and 1, the steeper the likelier: density 2 (1 - t), a mean slant of 18 degrees and none beyond 45. Common
+     * practice, no source; drops of 1 to 3 mm fall at 4 to 8 m/s (Gunn and Kinzer 1949, from memory).
      */
     static double rainSteeperThan(double u) {
         if (u <= 1) {

@@ -7,9 +7,9 @@ import provingyard.scenario.YardPlan.SurfaceKind;
 /**
  * A site as cells and geometry. x runs east and y north in m; cell index = row * nx + column, row 0 in the south.
  *
- * <p>Immutable and safe to share. Angles are compass bearings in degrees. The yard wears its trees' leaves as their mean
- * over the season (months of leaf: common practice, no source). Roofs are flat at eave height. A point on a building's
- * wall, or in it by less than 0.3 m, is taken 0.1 m in front of the wall, where a wall-mounted thing hangs.
+ * <p>Immutable and safe to share. Angles are compass bearings in degrees. The yard wears its trees' leaves as their
+ * mean over the season (months of leaf: common practice, no source). Roofs are flat at eave height. A point on a
+ * building's wall, or in it by less than 0.3 m, is taken 0.1 m in front of the wall, where a wall-mounted thing hangs.
  */
 public final class Yard {
 
@@ -162,8 +162,8 @@ public final class Yard {
     }
 
     /**
-     * The neighbour (of eight) that takes the cell's runoff; -1 where it leaves the site: at the yard's edge, on streets
-     * and drives (they have drains), and for cells inside buildings. Following it always ends.
+     * The neighbour (of eight) that takes the cell's runoff; -1 where it leaves the site: at the yard's edge, on
+     * streets and drives (they have drains), and for cells inside buildings. Following it always ends.
      */
     public int downhill(int cell) {
         return cells.downhill[cell];
@@ -185,9 +185,9 @@ public final class Yard {
     }
 
     /**
-     * Height angles in degrees of the horizon along {@link #BEARINGS} bearings; entry i looks toward bearing (i + 0.5) *
-     * 360 / 64. Where
-     * roofs hang overhead or crowns let light through, the plain horizon that would leave as much sky.
+     * Height angles in degrees of the horizon along {@link #BEARINGS} bearings; entry i looks toward the bearing
+     * (i + 0.5) 360 / 64. Where roofs hang overhead or crowns let light through, the plain horizon that would leave as
+     * much sky.
      */
     public double[] horizon(double x, double y, double h) {
         double[] p = geometry.outdoors(x, y, h);

@@ -1,0 +1,427 @@
+package provingyard.picture;
+
+import java.util.Locale;
+import provingyard.quantity.UnitSystem;
+import provingyard.scenario.SensorKind;
+
+/**
+ * Draws the weather ribbon: time to the right; rain hangs from the top, air is a line over a dashed 0 °C, wind a comb,
+ * each zone a thin lane, sensor holds a disc and a bar, ice and alarms signs with a word. What is not lived is empty.
+ */
+public final class RibbonPainter {
+
+    private static final double TOP = 18;
+    private static final double SKY = 44;
+    private static final double COMB = 11;
+    private static final double EXTRA = 30;
+    private static final double SENSORS = 22;
+
+    private final RibbonData data;
+    private final RibbonView view;
+    private final Theme theme;
+    private final double lane;
+    private final double wind;
+    private final double zones;
+    private final double flow;
+    private final double soil;
+    private final double signs;
+    private final double zero;
+    private final double degree;
+
+    private RibbonPainter(RibbonData data, RibbonView view) {
+        this.data = data;
+        this.view = view;
+        this.theme = view.theme();
+        this.lane = laneHeight(data);
+        this.wind = TOP + SKY + 4;
+        this.zones = wind + COMB + 5;
+        this.flow = zones + data.lanes().size() * lane + 5;
+        this.soil = flow + (data.flow() == null ? 0 : EXTRA);
+        this.signs = soil + (data.soil() == null ? 0 : EXTRA);
+        double low = -4;
+        double high = 12;
+        for (double v : data.air()) {
+            if (Double.isFinite(v)) {
+                low = Math.min(low, v - 1);
+                high = Math.max(high, v + 1);
+            }
+        }
+        this.degree = SKY / (high - low);
+        this.zero = TOP + SKY + low * degree;
+    }
+
+    private static double laneHeight(RibbonData data) {
+        return data.lanes().size() > 8 ? 4 : 5.4;
+    }
+
+    /** Height in px that a ribbon needs. */
+    public static int height(RibbonData data) {
+        double extra = (data.flow() == null ? 0 : EXTRA) + (data.soil() == null ? 0 : EXTRA);
+        double all = TOP + SKY + COMB + 14 + data.lanes().size() * laneHeight(data) + extra + SENSORS;
+        return (int) Math.ceil(Math.max(139, all));
+    }
+
+    /** Draws on a surface that begins at the ribbon's upper left corner. */
+    public static void draw(Surface s, RibbonData data, RibbonView view) {
+        new RibbonPainter(data, view).draw(s);
+    }
+
+    private void draw(Surface s) {
+        double w = view.width();
+        s.fill(Path.rectangle(0, 0, w, view.height()), theme.at(Tone.SHEET));
+        s.save();
+        s.clip(Path.rectangle(RibbonView.GUTTER, 0, view.end() - RibbonView.GUTTER, view.height()));
+        nights(s);
+        future(s);
+        days(s);
+        s.save();
+        s.clip(Path.rectangle(RibbonView.GUTTER, 0, Math.max(0, now() - RibbonView.GUTTER), view.height()));
+        rain(s, false);
+        air(s);
+        rain(s, true);
+        comb(s);
+        lines(s);
+        s.restore();
+        lanes(s);
+        marks(s);
+        s.restore();
+        names(s);
+        head(s);
+    }
+
+    private double now() {
+        return Math.min(view.end(), view.x(data.livedUntil()));
+    }
+
+    private boolean spanish() {
+        return "es".equals(view.language());
+    }
+
+    private void nights(Surface s) {
+        for (RibbonData.Span n : data.nights()) {
+            double a = Math.max(RibbonView.GUTTER, view.x(n.from()));
+            double b = Math.min(view.end(), view.x(n.to()));
+            if (b > a) {
+                s.fill(Path.rectangle(a, TOP - 2, b - a, view.height() - TOP), theme.at(Tone.NIGHT));
+            }
+        }
+    }
+
+    /** What is not lived yet is hatched and empty. */
+    private void future(Surface s) {
+        double a = Math.max(RibbonView.GUTTER, now());
+        double w = view.end() - a;
+        if (w <= 0) {
+            return;
+        }
+        s.fill(Path.rectangle(a, TOP - 2, w, view.height() - TOP), theme.at(Tone.FUTURE));
+        double h = SKY + COMB + 8;
+        s.save();
+        s.clip(Path.rectangle(a, TOP - 2, w, h));
+        s.stroke(hatch(a, TOP - 2, w, h, 8.5, false), Pen.of(theme.at(Tone.HAIRLINE), 1.2));
+        s.restore();
+    }
+
+    private static Path hatch(double x, double y, double w, double h, double step, boolean falling) {
+        Path.Builder b = Path.builder();
+        for (double d = Math.floor((x - h) / step) * step; d < x + w + h; d += step) {
+            b.moveTo(falling ? d : d + h, y);
+            b.lineTo(falling ? d + h : d, y + h);
+        }
+        return b.build();
+    }
+
+    private void days(Surface s) {
+        double day = 1440 * view.perTick();
+        int every = day > 52 ? 1 : day > 26 ? 2 : 7;
+        long first = Math.floorDiv(view.from() + offset(), 1440);
+        TextStyle style = TextStyle.of(FontRole.TEXT, 12, theme.at(Tone.INK_3)).middle();
+        TextStyle today = TextStyle.of(FontRole.BOLD, 12, theme.at(Tone.INK)).middle();
+        for (long d = first; d * 1440 - offset() < view.to(); d++) {
+            long tick = d * 1440 - offset();
+            double x = view.x(tick);
+            if (x > RibbonView.GUTTER + 1 && (every < 7 || d % 7 == 0)) {
+                s.stroke(Path.segment(x, TOP - 2, x, view.height() - 2), Pen.of(theme.at(Tone.HAIRLINE), 1));
+            }
+            double mid = every == 1 ? x + day / 2 : x + day * every / 2;
+            boolean clear = Math.abs(mid - view.x(view.head())) > 56;
+            if (d % every == 0 && mid > RibbonView.GUTTER + 20 && mid < view.end() - 20 && clear) {
+                boolean on = data.livedUntil() >= tick && data.livedUntil() < tick + 1440;
+                s.text(RibbonWords.day(data.start(), d, view.language(), every > 1), mid, 12, on ? today : style);
+            }
+        }
+    }
+
+    /** Minutes from midnight to tick 0. */
+    private long offset() {
+        return data.start().getHour() * 60L + data.start().getMinute();
+    }
+
+    /** Mean of an array from tick to tick, over what was lived; NaN when nothing. */
+    private double mean(double[] v, double from, double to) {
+        double sum = 0;
+        int n = 0;
+        int a = (int) Math.max(0, Math.floor(from / data.step()));
+        int b = (int) Math.min(v.length, Math.max(Math.ceil(to / data.step()), a + 1));
+        for (int i = a; i < b && (long) i * data.step() <= data.livedUntil(); i++) {
+            if (Double.isFinite(v[i])) {
+                sum += v[i];
+                n++;
+            }
+        }
+        return n == 0 ? Double.NaN : sum / n;
+    }
+
+    /**
+     * Bars from the top, as long as the root of the rain rate, so that drizzle shows beside a storm; or the depths of
+     * what belongs together, which lie over the line of the air.
+     */
+    private void rain(Surface s, boolean depths) {
+        double bin = Math.max(data.step(), Math.ceil(3 / view.perTick() / data.step()) * data.step());
+        Colour c = theme.at(Tone.SHEET).mix(theme.at(Tone.WATER), 0.82);
+        double total = 0;
+        double last = -1e9;
+        double start = 0;
+        for (double t = Math.floor(view.from() / bin) * bin; t < Math.min(view.to(), data.livedUntil()); t += bin) {
+            double mm = mean(data.rain(), t, t + bin) * bin / data.step();
+            if (mm > 0.01) {
+                if (t - last > 360) {
+                    depth(s, depths ? total : 0, start, last + bin);
+                    total = 0;
+                    start = t;
+                }
+                total += mm;
+                last = t;
+                double h = Math.min(SKY - 8, 3 + 8 * Math.sqrt(mm * 60 / bin));
+                if (!depths) {
+                    s.fill(Path.rectangle(view.x(t), TOP - 2, Math.max(2.4, bin * view.perTick() + 0.3), h), c);
+                }
+            }
+        }
+        depth(s, depths ? total : 0, start, last + bin);
+    }
+
+    private void depth(Surface s, double mm, double from, double to) {
+        boolean room = (to - from) * view.perTick() > 8 || view.perTick() * 1440 > 70;
+        if (mm >= 1 && room) {
+            String text = view.units() == UnitSystem.US
+                    ? String.format(Locale.ROOT, "%.2f in", mm / 25.4)
+                    : String.format(Locale.ROOT, "%.0f mm", mm);
+            TextStyle style = TextStyle.of(FontRole.STRONG, 12, theme.at(Tone.WATER))
+                    .halo(theme.at(Tone.SHEET).fade(0.85), 3);
+            s.text(text, view.x(to) + 4, TOP + 9, style);
+        }
+    }
+
+    private void air(Surface s) {
+        double base = zero;
+        double k = degree;
+        Colour ice = theme.at(Tone.ICE);
+        s.stroke(Path.segment(RibbonView.GUTTER, base, now(), base), Pen.of(ice, 1).dashed(3, 3));
+        Path.Builder line = Path.builder();
+        Path.Builder under = Path.builder();
+        double bin = Math.max(data.step(), Math.ceil(1.5 / view.perTick() / data.step()) * data.step());
+        boolean open = false;
+        double x = 0;
+        under.moveTo(RibbonView.GUTTER - 5, base);
+        for (double t = Math.floor(view.from() / bin) * bin; t <= Math.min(view.to() + bin, data.livedUntil()); t += bin) {
+            double v = mean(data.air(), t, t + bin);
+            if (Double.isFinite(v)) {
+                x = view.x(t);
+                double y = base - v * k;
+                if (open) {
+                    line.lineTo(x, y);
+                } else {
+                    line.moveTo(x, y);
+                }
+                under.lineTo(x, Math.max(base, y));
+                open = true;
+            }
+        }
+        under.lineTo(x, base);
+        under.close();
+        Path frost = under.build();
+        s.fill(frost, ice.fade(0.22));
+        s.save();
+        s.clip(frost);
+        double depth = TOP + SKY - base;
+        s.stroke(hatch(RibbonView.GUTTER, base, now() - RibbonView.GUTTER, depth + 2, 5.6, true), Pen.of(ice, 1.3));
+        s.restore();
+        s.stroke(line.build(), Pen.of(theme.at(Tone.INK), 1.7));
+    }
+
+    private void comb(Surface s) {
+        double[] steps = {10, 30, 60, 120, 180, 360, 720, 1440};
+        double step = steps[steps.length - 1];
+        for (int i = steps.length - 1; i >= 0; i--) {
+            if (steps[i] * view.perTick() >= 7) {
+                step = steps[i];
+            }
+        }
+        for (double t = Math.ceil(view.from() / step) * step; t < data.livedUntil(); t += step) {
+            double v = mean(data.wind(), t, t + step);
+            if (v > 0.1) {
+                boolean strong = v > 5;
+                double h = Math.min(COMB, v * 1.35);
+                double x = view.x(t + step / 2);
+                Colour c = strong ? theme.at(Tone.INK) : theme.at(Tone.INK_3).fade(0.75);
+                s.stroke(Path.segment(x, wind + COMB, x, wind + COMB - h), Pen.of(c, strong ? 2.2 : 1.2));
+            }
+        }
+    }
+
+    private void lanes(Surface s) {
+        for (int i = 0; i < data.lanes().size(); i++) {
+            double y = zones + i * lane;
+            Path base = Path.segment(RibbonView.GUTTER, y + lane / 2, view.end(), y + lane / 2);
+            s.stroke(base, Pen.of(theme.at(Tone.HAIRLINE), 0.8));
+            for (RibbonData.Run r : data.lanes().get(i).runs()) {
+                run(s, r, y);
+            }
+        }
+    }
+
+    private void run(Surface s, RibbonData.Run r, double y) {
+        double x = view.x(r.from());
+        double w = Math.max(3.5, (r.to() - r.from()) * view.perTick());
+        Path full = Path.rounded(x, y + 0.2, w, lane - 0.4, 1);
+        Path hollow = Path.rounded(x + 0.5, y + 0.7, w, lane - 1.4, 1);
+        Colour line = theme.at(Tone.INK_3);
+        switch (r.state()) {
+            case RAN -> s.fill(full, theme.at(Tone.ZONE_RUN));
+            case RUNNING -> s.fill(full, theme.at(Tone.ACCENT));
+            case SKIPPED -> {
+                s.fill(hollow, theme.at(Tone.SHEET));
+                s.stroke(hollow, Pen.of(line, 1));
+            }
+            case PLANNED -> s.stroke(hollow, Pen.of(line, 1).dashed(2, 1.5));
+        }
+    }
+
+    /** The optional lanes: flow with its bands, soil between its dry and wet points. */
+    private void lines(Surface s) {
+        if (data.flow() != null) {
+            double most = 1e-9;
+            for (double v : data.flow().reading()) {
+                most = Double.isFinite(v) ? Math.max(most, v) : most;
+            }
+            for (RibbonData.Band b : data.flow().bands()) {
+                most = Math.max(most, b.high());
+            }
+            double k = (EXTRA - 8) / most;
+            double base = flow + EXTRA - 5;
+            for (RibbonData.Band b : data.flow().bands()) {
+                double w = Math.max(2, (b.to() - b.from()) * view.perTick());
+                Path band = Path.rectangle(view.x(b.from()), base - b.high() * k, w, (b.high() - b.low()) * k);
+                s.fill(band, theme.at(Tone.KEPT).fade(0.6));
+                double y = base - b.expected() * k;
+                s.stroke(Path.segment(view.x(b.from()), y, view.x(b.from()) + w, y), Pen.of(theme.at(Tone.GOOD), 1.2));
+            }
+            s.stroke(Path.segment(RibbonView.GUTTER, base, now(), base), Pen.of(theme.at(Tone.HAIRLINE), 0.8));
+            s.stroke(line(data.flow().reading(), base, k, 0), Pen.of(theme.at(Tone.WATER), 1.5));
+        }
+        if (data.soil() != null) {
+            double low = Math.max(0, data.soil().dry() - 0.06);
+            double k = (EXTRA - 8) / Math.max(0.02, data.soil().wet() + 0.06 - low);
+            double base = soil + EXTRA - 5;
+            double wet = base - (data.soil().wet() - low) * k;
+            double dry = base - (data.soil().dry() - low) * k;
+            double w = Math.max(0, now() - RibbonView.GUTTER);
+            s.fill(Path.rectangle(RibbonView.GUTTER, wet, w, dry - wet), theme.at(Tone.KEPT).fade(0.35));
+            s.stroke(line(data.soil().reading(), base, k, low), Pen.of(theme.at(Tone.INK), 1.5));
+        }
+    }
+
+    private Path line(double[] v, double base, double k, double low) {
+        Path.Builder b = Path.builder();
+        double bin = Math.max(data.step(), Math.ceil(1.5 / view.perTick() / data.step()) * data.step());
+        boolean open = false;
+        for (double t = Math.floor(view.from() / bin) * bin; t <= Math.min(view.to() + bin, data.livedUntil()); t += bin) {
+            double m = mean(v, t, t + bin);
+            if (!Double.isFinite(m)) {
+                open = false;
+            } else if (open) {
+                b.lineTo(view.x(t), base - (m - low) * k);
+            } else {
+                b.moveTo(view.x(t), base - (m - low) * k);
+                open = true;
+            }
+        }
+        return b.build();
+    }
+
+    private void marks(Surface s) {
+        double y = signs + 9;
+        for (RibbonData.Hold h : data.holds()) {
+            double x = view.x(h.from());
+            double w = (Math.min(h.to(), data.livedUntil()) - h.from()) * view.perTick();
+            if (w >= 0 && x + w > RibbonView.GUTTER) {
+                double from = Math.max(RibbonView.GUTTER + 10, x);
+                Colour bar = theme.at(Tone.INK_2);
+                if (x + w > from) {
+                    s.fill(Path.rounded(from, y - 2, x + w - from, 4, 2), bar);
+                }
+                disc(s, from, y, h.kind(), bar);
+            }
+        }
+        double free = Double.NEGATIVE_INFINITY;
+        for (RibbonData.Sign g : data.signs()) {
+            double x = view.x(g.tick());
+            boolean ice = g.kind() == RibbonData.SignKind.ICE;
+            Colour c = theme.at(ice ? Tone.ICE : Tone.ALARM);
+            String icon = ice ? "ice" : g.kind() == RibbonData.SignKind.LEAK ? "leak" : "alarm";
+            Icons.get(icon).draw(s, x, y, 16, c);
+            if (x > free) {
+                TextStyle style =
+                        TextStyle.of(FontRole.STRONG, 12, c).halo(theme.at(Tone.SHEET).fade(0.85), 3);
+                s.text(g.word(), x + 11, y + 4, style);
+                free = x + 14 + s.textWidth(g.word(), FontRole.STRONG, 12);
+            }
+        }
+    }
+
+    private void disc(Surface s, double x, double y, SensorKind kind, Colour line) {
+        s.fill(Path.circle(x, y, 8.5), theme.at(Tone.SHEET));
+        s.stroke(Path.circle(x, y, 8.5), Pen.of(line, 1.4));
+        Icons.of(kind).draw(s, x, y, 12, theme.at(Tone.INK));
+    }
+
+    private void names(Surface s) {
+        TextStyle style = TextStyle.of(FontRole.TEXT, 12, theme.at(Tone.INK_3));
+        int n = data.lanes().size();
+        String air = view.units() == UnitSystem.US ? "°F" : "°C";
+        s.text(spanish() ? "Lluvia" : "Rain", 16, TOP + 12, style);
+        s.text((spanish() ? "Aire " : "Air ") + air, 16, TOP + 36, style);
+        String freezing = view.units() == UnitSystem.US ? "32°" : "0°";
+        TextStyle ice = TextStyle.of(FontRole.STRONG, 12, theme.at(Tone.ICE)).end();
+        s.text(freezing, RibbonView.GUTTER - 6, zero + 4, ice);
+        s.text(spanish() ? "Viento" : "Wind", 16, wind + 10, style);
+        if (n > 0) {
+            String zone = spanish() ? "Zona" : "Zone";
+            String text = n == 1 ? zone + " 1" : zone + "s 1–" + n;
+            s.text(text, 16, zones + n * lane / 2 + 4, style);
+        }
+        if (data.flow() != null) {
+            s.text(spanish() ? "Caudal" : "Flow", 16, flow + EXTRA / 2 + 4, style);
+        }
+        if (data.soil() != null) {
+            s.text(spanish() ? "Suelo" : "Soil", 16, soil + EXTRA / 2 + 4, style);
+        }
+        s.text(spanish() ? "Sensores" : "Sensors", 16, signs + 13, style);
+    }
+
+    /** The scrub head: a line with the clock on top. */
+    private void head(Surface s) {
+        double x = Math.max(RibbonView.GUTTER, Math.min(view.end(), view.x(view.head())));
+        Colour c = theme.at(Tone.ACCENT);
+        s.stroke(Path.segment(x, 15, x, view.height()), Pen.of(c, 2.2));
+        double left = Math.max(-x + 32, Math.min(0, view.width() - x - 32));
+        Path flag = Path.builder()
+                .append(Path.rounded(x - 30 + left, 0, 60, 16, 5))
+                .append(Path.svg("M-6 15.5H6L0 22Z").moved(x, 0))
+                .build();
+        s.fill(flag, c);
+        String clock = RibbonWords.clock(data.start(), view.head());
+        s.text(clock, x + left, 12.4, TextStyle.of(FontRole.BOLD, 12.5, theme.at(Tone.ON_ACCENT)).middle());
+    }
+}

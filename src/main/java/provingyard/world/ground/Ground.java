@@ -1,0 +1,293 @@
+package provingyard.world.ground;
+
+/**
+ * The yard's ground, minute by minute: soil water and plants on planted cells, temperature, film and ice on paved ones,
+ * and the runoff between them.
+ *
+ * <p>Within a minute all cells are passed in the order in which runoff moves, so that run-on can still soak in where it
+ * comes by. Rain that roofs, eaves and crowns keep off the ground is counted as rain and at once as runoff (roof drains);
+ * so is irrigation that lands on buildings. Evapotranspiration, drainage and stress come in beats: ten minutes within an
+ * hour of water, an hour else; pavements have their own. The beats depend on the state alone, so equal weather and
+ * watering give equal bits.
+ *
+ * <p>The unwatered twin of a season is another ground, stepped with the same weather and no watering.
+ */
+public final class Ground {
+
+    /** Ice in m of water from which a walk counts as iced. */
+    public static final double ICED = 1e-4;
+
+    private static final int WET_BEAT = 10;
+    private static final int DRY_BEAT = 60;
+
+    private final GroundCells cells;
+    private final GroundSettings settings;
+    private final RootZone soil;
+    private final Pavement pavement;
+    private final double[] runOn;
+    private final double keptOff;
+    private final Sum rain;
+    private final Sum irrigation;
+    private final Sum evapotranspiration;
+    private final Sum walkEvaporation;
+    private final Sum runoff;
+    private final Sum percolation;
+    private long minute;
+    private long lastWater;
+    private boolean standing;
+    private double pendingReference;
+    private int sinceBeat;
+
+    /** A ground at its first minute. */
+    public Ground(GroundCells cells, GroundSettings settings) {
+        this.cells = cells;
+        this.settings = settings;
+        soil = new RootZone(cells, settings.startWetness());
+        pavement = new Pavement(cells, settings.deepGround());
+        runOn = new double[cells.count()];
+        double off = 0;
+        for (int c = 0; c < cells.count(); c++) {
+            off += bare(c) ? 1 : 1 - cells.rainShare()[c];
+        }
+        keptOff = off;
+        rain = new Sum();
+        irrigation = new Sum();
+        evapotranspiration = new Sum();
+        walkEvaporation = new Sum();
+        runoff = new Sum();
+        percolation = new Sum();
+        lastWater = -DRY_BEAT - 1;
+    }
+
+    private Ground(Ground from) {
+        cells = from.cells;
+        settings = from.settings;
+        soil = from.soil.copy();
+        pavement = from.pavement.copy();
+        runOn = from.runOn.clone();
+        keptOff = from.keptOff;
+        rain = from.rain.copy();
+        irrigation = from.irrigation.copy();
+        evapotranspiration = from.evapotranspiration.copy();
+        walkEvaporation = from.walkEvaporation.copy();
+        runoff = from.runoff.copy();
+        percolation = from.percolation.copy();
+        minute = from.minute;
+        lastWater = from.lastWater;
+        standing = from.standing;
+        pendingReference = from.pendingReference;
+        sinceBeat = from.sinceBeat;
+    }
+
+    /** A ground in the same state that goes its own way. */
+    public Ground copy() {
+        return new Ground(this);
+    }
+
+    /** The cells that this ground lies on. */
+    public GroundCells cells() {
+        return cells;
+    }
+
+    /**
+     * Passes one minute.
+     *
+     * @param landed irrigation that landed on each cell in m; null for none
+     */
+    public void step(MinuteForcing weather, double[] landed) {
+        minute++;
+        pendingReference += weather.reference();
+        if (weather.rain() > 0 || landed != null || standing) {
+            spread(weather, landed);
+        }
+        sinceBeat++;
+        if (sinceBeat >= DRY_BEAT || sinceBeat >= WET_BEAT && minute - lastWater <= DRY_BEAT) {
+            soil.beat(pendingReference, sinceBeat, settings.allowedStress(), evapotranspiration, percolation);
+            pendingReference = 0;
+            sinceBeat = 0;
+        }
+        pavement.minute(weather, walkEvaporation);
+    }
+
+    private void spread(MinuteForcing weather, double[] landed) {
+        double fall = weather.rain();
+        double rainTemperature = rainTemperature(weather);
+        double left = fall * keptOff;
+        double watered = 0;
+        standing = false;
+        for (int c : cells.order()) {
+            double rained = fall * cells.rainShare()[c];
+            double sprayed = landed == null ? 0 : landed[c];
+            double came = runOn[c];
+            runOn[c] = 0;
+            watered += sprayed;
+            double over;
+            int s = soil.slotOf[c];
+            if (s >= 0) {
+                over = soil.receive(s, rained + sprayed + came, minute);
+                standing |= soil.ponded(s);
+            } else if (pavement.slotOf[c] >= 0) {
+                over = wet(pavement.slotOf[c], rained + came, rainTemperature, sprayed);
+            } else {
+                over = sprayed + came;
+            }
+            if (over > 0) {
+                int down = cells.downhill()[c];
+                if (down < 0) {
+                    left += over;
+                } else {
+                    runOn[down] += over;
+                }
+            }
+        }
+        rain.add(fall * cells.count() * cells.area());
+        irrigation.add(watered * cells.area());
+        runoff.add(left * cells.area());
+        if (fall > 0 || watered > 0) {
+            lastWater = minute;
+        }
+    }
+
+    /** Half way to the dew point, near the wet bulb, not under freezing (common practice, no source). */
+    private static double rainTemperature(MinuteForcing weather) {
+        return Math.max(0, (weather.air() + weather.dewPoint()) / 2);
+    }
+
+    private double wet(int slot, double rainAndRunOn, double temperature, double sprayed) {
+        double over = 0;
+        if (rainAndRunOn > 0) {
+            over += pavement.receive(slot, rainAndRunOn, temperature);
+        }
+        if (sprayed > 0) {
+            over += pavement.receive(slot, sprayed, settings.supply());
+        }
+        return over;
+    }
+
+    private boolean bare(int cell) {
+        return !cells.planted(cell) && !cells.paved(cell);
+    }
+
+    /** Minutes passed. */
+    public long minute() {
+        return minute;
+    }
+
+    /** Where the water went so far. Evapotranspiration is as of the last beat, and so is the store. */
+    public Totals totals() {
+        return new Totals(
+                rain.value(),
+                irrigation.value(),
+                evapotranspiration.value(),
+                walkEvaporation.value(),
+                runoff.value(),
+                percolation.value(),
+                store());
+    }
+
+    /** Water in soil, ponds, film and ice in m3. */
+    public double store() {
+        return soil.stored() + pavement.stored();
+    }
+
+    /** Volumetric water content at a depth (m), as a probe there would find it; NaN where nothing grows. */
+    public double waterContent(int cell, double depth) {
+        int s = soil.slotOf[cell];
+        return s < 0 ? Double.NaN : soil.content(s, depth, minute);
+    }
+
+    /** Share of the available water in the root zone, over 1 while it drains; 0 where nothing grows. */
+    public double wetness(int cell) {
+        int s = soil.slotOf[cell];
+        return s < 0 ? 0 : soil.wetness(s);
+    }
+
+    /** Water in a cell's root zone in m; 0 where nothing grows. */
+    public double soilWater(int cell) {
+        int s = soil.slotOf[cell];
+        return s < 0 ? 0 : soil.store(s);
+    }
+
+    /** Water standing on a planted cell in m. */
+    public double pond(int cell) {
+        int s = soil.slotOf[cell];
+        return s < 0 ? 0 : soil.pond(s);
+    }
+
+    /** Stress coefficient Ks; 1 where nothing grows. */
+    public double ks(int cell) {
+        int s = soil.slotOf[cell];
+        return s < 0 ? 1 : soil.ks(s);
+    }
+
+    /** Whether the cell's plants died. */
+    public boolean dead(int cell) {
+        int s = soil.slotOf[cell];
+        return s >= 0 && soil.dead(s);
+    }
+
+    /** Water film on a paved cell in mm. */
+    public double filmMm(int cell) {
+        int s = pavement.slotOf[cell];
+        return s < 0 ? 0 : 1000 * pavement.film(s);
+    }
+
+    /** Ice on a paved cell in mm of water. */
+    public double iceMm(int cell) {
+        int s = pavement.slotOf[cell];
+        return s < 0 ? 0 : 1000 * pavement.ice(s);
+    }
+
+    /** Surface temperature of a paved cell in °C; NaN elsewhere. */
+    public double surfaceTemperature(int cell) {
+        int s = pavement.slotOf[cell];
+        return s < 0 ? Double.NaN : pavement.surface(s);
+    }
+
+    /** Dryness beyond what the lesson allows: area x days x (allowed Ks - Ks), in m2 d. */
+    public double dryAreaDays() {
+        return soil.dryAreaDays();
+    }
+
+    /** Area in m2 whose plants died. */
+    public double deadArea() {
+        int dead = 0;
+        for (int s = 0; s < soil.count; s++) {
+            dead += soil.dead(s) ? 1 : 0;
+        }
+        return dead * cells.area();
+    }
+
+    /** Water in m3 that would bring the soil of the given cells, where drier, back to what it held in another ground. */
+    public double refillVolume(Ground initial, boolean[] watered) {
+        double sum = 0;
+        for (int c = 0; c < cells.count(); c++) {
+            if (watered[c]) {
+                sum += Math.max(0, initial.soilWater(c) - soilWater(c));
+            }
+        }
+        return sum * cells.area();
+    }
+
+    /** Ice on a paved cell that is there because of watering, in mm: this ground's less its unwatered twin's. */
+    public double irrigationIceMm(int cell, Ground twin) {
+        return Math.max(0, iceMm(cell) - twin.iceMm(cell));
+    }
+
+    /** Area in m2 of a plan's surface with at least 0.1 mm of ice from watering. */
+    public double icedArea(int surface, Ground twin) {
+        int iced = 0;
+        for (int c = 0; c < cells.count(); c++) {
+            if (cells.surface()[c] == surface && irrigationIceMm(c, twin) >= 1000 * ICED) {
+                iced++;
+            }
+        }
+        return iced * cells.area();
+    }
+
+    /** The iced area of a surface where it counts: 0 under 1 m2. */
+    public double icedWalk(int surface, Ground twin) {
+        double area = icedArea(surface, twin);
+        return area >= 1 ? area : 0;
+    }
+}

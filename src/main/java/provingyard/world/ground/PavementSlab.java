@@ -1,0 +1,84 @@
+package provingyard.world.ground;
+
+import provingyard.scenario.Catalogue.Paving;
+
+/**
+ * A slab on soil as a column of nodes: node 0 is the surface with half a cell of slab, then a node at each cell border,
+ * down to deep ground of given temperature 0.2 m below the slab. Explicit finite differences with stable sub-steps.
+ *
+ * <p>Soil below: 0.3 W/(m K), 1600 kg/m3, 800 J/(kg K) (Bentz 2000, NISTIR 6551, Table 1).
+ */
+public final class PavementSlab {
+
+    private static final double SOIL_CONDUCTIVITY = 0.3;
+    private static final double SOIL_HEAT = 1600 * 800;
+    private static final double SOIL_DEPTH = 0.2;
+    private static final int SOIL_CELLS = 5;
+    private static final double SLAB_CELL = 0.02;
+
+    /** Largest coefficient of heat that leaves the surface, for stability, in W/(m2 K). */
+    private static final double SURFACE = 120;
+
+    private final int nodes;
+    private final double[] capacity;
+    private final double[] conductance;
+    private final double longest;
+
+    /** The column of a paving, cells of about 20 mm. */
+    public PavementSlab(Paving paving) {
+        int slab = Math.max(2, (int) Math.round(paving.thickness() / SLAB_CELL));
+        nodes = slab + SOIL_CELLS;
+        capacity = new double[nodes];
+        conductance = new double[nodes];
+        double slabCell = paving.thickness() / slab;
+        double slabHeat = paving.density() * paving.specificHeat();
+        double soilCell = SOIL_DEPTH / SOIL_CELLS;
+        for (int i = 0; i < nodes; i++) {
+            boolean inSlab = i < slab;
+            conductance[i] = inSlab ? paving.conductivity() / slabCell : SOIL_CONDUCTIVITY / soilCell;
+            double below = inSlab ? slabHeat * slabCell : SOIL_HEAT * soilCell;
+            double above = i == 0 ? 0 : i <= slab ? slabHeat * slabCell : SOIL_HEAT * soilCell;
+            capacity[i] = (below + above) / 2;
+        }
+        double stable = capacity[0] / (conductance[0] + SURFACE);
+        for (int i = 1; i < nodes; i++) {
+            stable = Math.min(stable, capacity[i] / (conductance[i - 1] + conductance[i]));
+        }
+        longest = 0.9 * stable;
+    }
+
+    /** Nodes of the column, the surface first. */
+    public int nodes() {
+        return nodes;
+    }
+
+    /** Sub-steps that keep a step of so many seconds stable. */
+    public int substeps(double seconds) {
+        return (int) Math.ceil(seconds / longest);
+    }
+
+    /** Heat that the surface node holds in J/(m2 K). */
+    public double surfaceCapacity() {
+        return capacity[0];
+    }
+
+    /**
+     * One sub-step.
+     *
+     * @param t temperatures in °C, this column from index {@code at}
+     * @param flux heat into the surface in W/m2
+     * @param extra heat capacity of a film on the surface in J/(m2 K)
+     * @param deep temperature of the deep ground in °C
+     * @param seconds no longer than a stable sub-step
+     */
+    public void conduct(double[] t, int at, double flux, double extra, double deep, double seconds) {
+        double down = conductance[0] * (t[at] - t[at + 1]);
+        t[at] += seconds * (flux - down) / (capacity[0] + extra);
+        for (int i = 1; i < nodes; i++) {
+            double below = i + 1 < nodes ? t[at + i + 1] : deep;
+            double on = conductance[i] * (t[at + i] - below);
+            t[at + i] += seconds * (down - on) / capacity[i];
+            down = on;
+        }
+    }
+}

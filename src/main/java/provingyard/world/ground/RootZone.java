@@ -1,0 +1,246 @@
+package provingyard.world.ground;
+
+import java.util.Arrays;
+import provingyard.numeric.Deterministic;
+import provingyard.scenario.Catalogue.Plant;
+import provingyard.scenario.Catalogue.Soil;
+
+/**
+ * Soil water, ponds and plants of the planted cells, numbered by slot in the order in which runoff passes them.
+ *
+ * <p>Each cell is one store between (at the driest) wilting point and saturation. Plants draw coefficient x microclimate
+ * x Ks x reference evapotranspiration (FAO-56 eq. 80 and 84; microclimate from 0.5 in full shade to 1 in full sun, within
+ * the range of the University of California's landscape method). Water above field capacity drains below the roots so
+ * that a tenth is left after the soil's drainage time, at most at the saturated conductivity. There is no snow: what falls
+ * is water.
+ */
+final class RootZone {
+
+    /** Ks under which a plant is near its end, and how long it bears it (common practice, no source). */
+    private static final double DYING = 0.1;
+
+    private static final int DAYS_TO_DIE = 10;
+
+    /** What bare ground under dead plants still evaporates, as a share (common practice, no source). */
+    private static final double BARE = 0.3;
+
+    /** Water that turf and mulch hold on level ground in m (3 mm: common practice, no source); falls with the grade. */
+    private static final double HELD = 0.003;
+
+    /** Water that a full hollow holds in m (common practice, no source). */
+    private static final double HOLLOW = 0.03;
+
+    private static final double DAY_MINUTES = 1440;
+
+    final int[] slotOf;
+    final int count;
+    private final double area;
+    private final double[] roots;
+    private final double[] wilting;
+    private final double[] field;
+    private final double[] full;
+    private final double[] conductivity;
+    private final double[] tenth;
+    private final double[] coefficient;
+    private final double[] draws;
+    private final double[] depletion;
+    private final double[] holds;
+    private final double[] store;
+    private final double[] pond;
+    private final double[] drying;
+    private final boolean[] dead;
+    private final WettingFronts fronts;
+    private double dayReference;
+    private double dryAreaDays;
+
+    RootZone(GroundCells cells, double startWetness) {
+        area = cells.area();
+        slotOf = new int[cells.count()];
+        Arrays.fill(slotOf, -1);
+        int n = 0;
+        for (int c : cells.order()) {
+            if (cells.planted(c)) {
+                slotOf[c] = n++;
+            }
+        }
+        count = n;
+        roots = new double[n];
+        wilting = new double[n];
+        field = new double[n];
+        full = new double[n];
+        conductivity = new double[n];
+        tenth = new double[n];
+        coefficient = new double[n];
+        draws = new double[n];
+        depletion = new double[n];
+        holds = new double[n];
+        store = new double[n];
+        pond = new double[n];
+        drying = new double[n];
+        dead = new boolean[n];
+        SoilCurve[] bySoil = cells.soils().stream().map(SoilCurve::new).toArray(SoilCurve[]::new);
+        SoilCurve[] curve = new SoilCurve[n];
+        for (int c = 0; c < cells.count(); c++) {
+            int s = slotOf[c];
+            if (s >= 0) {
+                fill(s, c, cells, startWetness);
+                curve[s] = bySoil[cells.soil()[c]];
+            }
+        }
+        fronts = new WettingFronts(curve, conductivity, roots);
+        dayReference = 0.004;
+    }
+
+    private void fill(int s, int c, GroundCells cells, double startWetness) {
+        Soil soil = cells.soils().get(cells.soil()[c]);
+        Plant plant = cells.plants().get(cells.plant()[c]);
+        roots[s] = plant.roots();
+        wilting[s] = soil.wiltingPoint() * plant.roots();
+        field[s] = soil.fieldCapacity() * plant.roots();
+        full[s] = soil.saturation() * plant.roots();
+        conductivity[s] = soil.conductivity() * cells.keeps()[c];
+        tenth[s] = soil.drainage() / 60;
+        coefficient[s] = plant.coefficient();
+        draws[s] = plant.coefficient() * (0.5 + 0.5 * cells.sunShare(c));
+        depletion[s] = plant.depletion();
+        holds[s] = HELD / (1 + 20 * cells.grade()[c]) + HOLLOW * cells.hollow()[c];
+        store[s] = wilting[s] + startWetness * (field[s] - wilting[s]);
+    }
+
+    private RootZone(RootZone from) {
+        slotOf = from.slotOf;
+        count = from.count;
+        area = from.area;
+        roots = from.roots;
+        wilting = from.wilting;
+        field = from.field;
+        full = from.full;
+        conductivity = from.conductivity;
+        tenth = from.tenth;
+        coefficient = from.coefficient;
+        draws = from.draws.clone();
+        depletion = from.depletion;
+        holds = from.holds;
+        store = from.store.clone();
+        pond = from.pond.clone();
+        drying = from.drying.clone();
+        dead = from.dead.clone();
+        fronts = from.fronts.copy();
+        dayReference = from.dayReference;
+        dryAreaDays = from.dryAreaDays;
+    }
+
+    RootZone copy() {
+        return new RootZone(this);
+    }
+
+    /** Adds water (m) to a cell within a minute and returns what runs off it (m). */
+    double receive(int s, double water, long now) {
+        double standing = pond[s] + water;
+        if (standing <= 0) {
+            return 0;
+        }
+        double room = Math.max(0, full[s] - store[s]);
+        double taken = fronts.takeIn(s, Math.min(standing, room), store[s], now);
+        store[s] += taken;
+        double left = standing - taken;
+        double kept = Math.min(left, holds[s]);
+        pond[s] = kept;
+        return left - kept;
+    }
+
+    /** Whether water stands on a cell. */
+    boolean ponded(int s) {
+        return pond[s] > 0;
+    }
+
+    /**
+     * One beat of evapotranspiration, drainage and stress.
+     *
+     * @param reference reference evapotranspiration since the last beat in m
+     * @param minutes since the last beat
+     */
+    void beat(double reference, double minutes, double allowedStress, Sum evapotranspiration, Sum percolation) {
+        dayReference += reference - dayReference * minutes / DAY_MINUTES;
+        double dayMillimetres = 1000 * dayReference;
+        double drawnSum = 0;
+        double drainedSum = 0;
+        double drySum = 0;
+        double lastTenth = -1;
+        double drains = 0;
+        for (int s = 0; s < count; s++) {
+            if (tenth[s] != lastTenth) {
+                lastTenth = tenth[s];
+                drains = drainedShare(minutes, lastTenth);
+            }
+            double p = SoilWater.adjustedDepletion(depletion[s], coefficient[s] * dayMillimetres);
+            double available = store[s] - wilting[s];
+            double ks = Math.min(1, Math.max(0, available / ((1 - p) * (field[s] - wilting[s]))));
+            double drawn = Math.min(reference * draws[s] * ks, available);
+            double left = store[s] - drawn;
+            double drained = Math.min(Math.max(0, left - field[s]) * drains, conductivity[s] * 60 * minutes);
+            store[s] = left - drained;
+            drawnSum += drawn;
+            drainedSum += drained;
+            drySum += dead[s] ? 0 : Math.max(0, allowedStress - ks);
+            drying[s] = ks < DYING ? drying[s] + minutes : 0;
+            if (drying[s] >= DAYS_TO_DIE * DAY_MINUTES && !dead[s]) {
+                dead[s] = true;
+                draws[s] *= BARE;
+            }
+        }
+        evapotranspiration.add(drawnSum * area);
+        percolation.add(drainedSum * area);
+        dryAreaDays += drySum * area * minutes / DAY_MINUTES;
+    }
+
+    private static double drainedShare(double minutes, double minutesToTenth) {
+        return 1 - Deterministic.pow(10, -minutes / minutesToTenth);
+    }
+
+    /** Water in soil and ponds in m3, summed in slot order. */
+    double stored() {
+        Sum sum = new Sum();
+        for (int s = 0; s < count; s++) {
+            sum.add(store[s] * area);
+            sum.add(pond[s] * area);
+        }
+        return sum.value();
+    }
+
+    /** Water in the root zone of a slot in m. */
+    double store(int s) {
+        return store[s];
+    }
+
+    /** Water standing on a slot in m. */
+    double pond(int s) {
+        return pond[s];
+    }
+
+    /** Share of the available water, over 1 while draining. */
+    double wetness(int s) {
+        return (store[s] - wilting[s]) / (field[s] - wilting[s]);
+    }
+
+    /** Stress coefficient now. */
+    double ks(int s) {
+        double p = SoilWater.adjustedDepletion(depletion[s], coefficient[s] * 1000 * dayReference);
+        return SoilWater.stress(field[s] - wilting[s], field[s] - store[s], p);
+    }
+
+    /** Volumetric content at a depth in m. */
+    double content(int s, double depth, long now) {
+        double average = store[s] / roots[s];
+        double front = fronts.content(s, depth, average, now);
+        return Double.isNaN(front) ? average : front;
+    }
+
+    boolean dead(int s) {
+        return dead[s];
+    }
+
+    double dryAreaDays() {
+        return dryAreaDays;
+    }
+}

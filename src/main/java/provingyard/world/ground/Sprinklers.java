@@ -1,0 +1,208 @@
+package provingyard.world.ground;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import provingyard.numeric.Deterministic;
+import provingyard.scenario.Catalogue;
+import provingyard.scenario.Catalogue.Nozzle;
+import provingyard.scenario.Plumbing;
+import provingyard.scenario.Plumbing.DripLine;
+import provingyard.scenario.Plumbing.Head;
+import provingyard.scenario.Point;
+
+/**
+ * The heads and drip lines of a yard: how far they throw, what wind takes, and where the rest lands.
+ *
+ * <p>Kernels are made when first needed, one for each head, pressure (tenths of the design pressure), wind speed (whole
+ * m/s up to {@value #FASTEST}) and sixteen wind bearings, and kept; they depend on nothing else, so the order in which
+ * seasons ask does not matter, and several may ask at once.
+ */
+public final class Sprinklers {
+
+    private static final int FASTEST = 12;
+    private static final int BEARINGS = 16;
+    private static final int HIGHEST = 30;
+
+    private final GroundCells cells;
+    private final List<Head> heads;
+    private final List<Nozzle> nozzles = new ArrayList<>();
+    private final List<Landing> lines = new ArrayList<>();
+    private final Map<Long, Landing> landings = new ConcurrentHashMap<>();
+
+    /** A kernel with its shares on plants, paving and buildings. */
+    private record Landing(SprayKernel kernel, double[] byKind) {}
+
+    /** Heads and drip lines of a plumbing, in its order; nozzles by their id in the catalogue. */
+    public Sprinklers(Plumbing plumbing, Catalogue catalogue, GroundCells cells) {
+        this.cells = cells;
+        heads = List.copyOf(plumbing.heads());
+        for (Head head : heads) {
+            nozzles.add(catalogue.nozzles().stream()
+                    .filter(n -> n.id().equals(head.nozzle()))
+                    .findFirst()
+                    .orElseThrow());
+        }
+        for (DripLine line : plumbing.drips()) {
+            lines.add(landing(alongWay(line)));
+        }
+    }
+
+    /** Number of heads. */
+    public int heads() {
+        return heads.size();
+    }
+
+    /** Number of drip lines. */
+    public int lines() {
+        return lines.size();
+    }
+
+    /**
+     * Throw of a head in m at a pressure in Pa: its set radius, falling with the square root of the pressure under the
+     * nozzle's lowest (common practice: throw follows the square root of pressure).
+     */
+    public double radius(int head, double pressure) {
+        Nozzle nozzle = nozzles.get(head);
+        Double set = heads.get(head).radius();
+        double full = set == null ? nozzle.radius() : set;
+        return pressure >= nozzle.lowest() ? full : full * Math.sqrt(Math.max(0, pressure) / nozzle.lowest());
+    }
+
+    /**
+     * Mean drop diameter in m at a pressure: finer with the pressure to the power 0.4, and in inverse proportion more
+     * above the nozzle's highest, where it mists (common practice, no source).
+     */
+    public double drop(int head, double pressure) {
+        Nozzle nozzle = nozzles.get(head);
+        double relative = Math.max(0.1, pressure / nozzle.pressure());
+        double misting = Math.min(1, nozzle.highest() / Math.max(1, pressure));
+        return nozzle.drop() * Deterministic.pow(relative, -0.4) * misting;
+    }
+
+    /** How far in m the wind (m/s) carries the far edge of a head's pattern downwind. */
+    public double edgeDrift(int head, double pressure, double wind) {
+        return SprayPattern.edgeDrift(radius(head, pressure), drop(head, pressure), wind);
+    }
+
+    /** Share of a head's flow that drifts off or evaporates before it lands. */
+    public double lossShare(int head, double pressure, SprayAir air) {
+        return SprayLoss.share(air.wind(), air.humidity(), air.sunAltitude(), drop(head, pressure));
+    }
+
+    /** Where a head's water lands at a pressure (Pa) in a wind. */
+    public SprayKernel kernel(int head, double pressure, double wind, double windFrom) {
+        return landing(head, pressure, wind, windFrom).kernel();
+    }
+
+    /**
+     * Lets a head throw a volume (m3): adds the depths in m to {@code landed} and tells the fate.
+     *
+     * @param pressure at the head in Pa
+     */
+    public void spray(int head, double volume, double pressure, SprayAir air, double[] landed, SprayFate fate) {
+        double lost = volume * lossShare(head, pressure, air);
+        Landing landing = landing(head, pressure, air.wind(), air.windFrom());
+        landing.kernel().addTo(landed, volume - lost, cells.area());
+        fate.add(volume, lost, landing.kernel(), landing.byKind());
+    }
+
+    /** Lets a drip line give a volume (m3), in equal parts by its emitters; nothing drifts. */
+    public void drip(int line, double volume, double[] landed, SprayFate fate) {
+        Landing landing = lines.get(line);
+        landing.kernel().addTo(landed, volume, cells.area());
+        fate.add(volume, 0, landing.kernel(), landing.byKind());
+    }
+
+    /** Cells on which a head's water lands at its design pressure in calm air, or a drip line gives. */
+    public boolean[] reached() {
+        boolean[] reached = new boolean[cells.count()];
+        for (int h = 0; h < heads.size(); h++) {
+            for (int c : kernel(h, nozzles.get(h).pressure(), 0, 0).cells()) {
+                reached[c] = true;
+            }
+        }
+        for (Landing line : lines) {
+            for (int c : line.kernel().cells()) {
+                reached[c] = true;
+            }
+        }
+        return reached;
+    }
+
+    private Landing landing(int head, double pressure, double wind, double windFrom) {
+        long tenths = Math.min(
+                HIGHEST,
+                Math.max(1, Math.round(10 * pressure / nozzles.get(head).pressure())));
+        long speed = Math.min(FASTEST, Math.max(0, Math.round(wind)));
+        long bearing = speed == 0 ? 0 : Math.floorMod(Math.round(windFrom * BEARINGS / 360), BEARINGS);
+        long key = ((head * 100L + tenths) * 100 + speed) * BEARINGS + bearing;
+        Landing known = landings.get(key);
+        if (known == null) {
+            double classPressure = tenths * nozzles.get(head).pressure() / 10;
+            known = landing(pattern(head, classPressure).kernel(cells, speed, bearing * 360.0 / BEARINGS));
+            landings.put(key, known);
+        }
+        return known;
+    }
+
+    private SprayPattern pattern(int head, double pressure) {
+        Head at = heads.get(head);
+        Nozzle nozzle = nozzles.get(head);
+        return new SprayPattern(
+                at.at().x(),
+                at.at().y(),
+                radius(head, pressure),
+                at.from(),
+                at.sweep(),
+                nozzle.profile(),
+                nozzle.points(),
+                drop(head, pressure));
+    }
+
+    private Landing landing(SprayKernel kernel) {
+        double[] byKind = new double[3];
+        for (int i = 0; i < kernel.cells().length; i++) {
+            int c = kernel.cells()[i];
+            byKind[cells.planted(c) ? 0 : cells.paved(c) ? 1 : 2] += kernel.shares()[i];
+        }
+        return new Landing(kernel, byKind);
+    }
+
+    /** Emitters at equal steps along a line's way, half a step from its ends. */
+    private SprayKernel alongWay(DripLine line) {
+        List<Point> way = line.way();
+        double length = 0;
+        for (int i = 1; i < way.size(); i++) {
+            length += way.get(i - 1).distance(way.get(i));
+        }
+        double[] weight = new double[cells.count()];
+        double off = 0;
+        for (int e = 0; e < line.emitters(); e++) {
+            Point at = along(way, length * (e + 0.5) / line.emitters());
+            int cell = SprayPattern.cellAt(cells, at.x(), at.y());
+            if (cell < 0) {
+                off++;
+            } else {
+                weight[cell]++;
+            }
+        }
+        return SprayPattern.normalised(weight, off);
+    }
+
+    private static Point along(List<Point> way, double distance) {
+        double left = distance;
+        for (int i = 1; i < way.size(); i++) {
+            Point from = way.get(i - 1);
+            Point to = way.get(i);
+            double leg = from.distance(to);
+            if (left <= leg && leg > 0) {
+                double share = left / leg;
+                return new Point(from.x() + share * (to.x() - from.x()), from.y() + share * (to.y() - from.y()));
+            }
+            left -= leg;
+        }
+        return way.get(way.size() - 1);
+    }
+}

@@ -1,0 +1,325 @@
+package provingyard.world.hydraulics;
+
+import java.util.Arrays;
+
+/**
+ * Solves heads and flows of a {@link NetworkState} by the global gradient method (Todini and Pilati 1988; Todini and
+ * Rossman 2013): Newton's method on the laws of all links and outlets and the continuity of all nodes at once, reduced
+ * to a symmetric positive definite system for the heads.
+ *
+ * <p>Written in corrections: the system is solved for the change of the heads, so rounding of the heads themselves (50
+ * m against losses of micrometres) does not reach the flows. Outlets and one-way links stay in the system when dry or
+ * shut, with a very high resistance; a regulator that holds its pressure fixes its end's head, and its flow follows
+ * from continuity there.
+ *
+ * <p>A solver is bound to one network and holds its work arrays: one per thread. A warm solve allocates nothing.
+ */
+public final class NetworkSolver {
+
+    /** Conductance that holds a regulator's end at its set head, m3/s per m. */
+    private static final double HOLD = 1e10;
+    /** A sum of flow changes this small is as good as none, m3/s: for a network where nothing flows. */
+    private static final double STILL_M3_S = 1e-11;
+
+    private static final double REVERSE_FLOW_M3_S = 1e-10;
+    private static final double HEAD_M = 1e-7;
+
+    private final Network net;
+    private final SolverSettings settings;
+    private final LinkLaws laws;
+    private final LiveParts live;
+    private final double[] diagonal;
+    private final double[] off;
+    private final double[] right;
+    private final double[] change;
+    private final double[] linkMisfit;
+    private final double[] linkConductance;
+    private final double[] outletMisfit;
+    private final double[] outletConductance;
+    private final double[] outletLimit;
+    private NetworkState limitsOf;
+    private long limitsVersion;
+    private double highestHead;
+
+    private double changeSum;
+    private double flowSum;
+    private double misfit;
+
+    /** A solver with default settings. */
+    public NetworkSolver(Network network) {
+        this(network, SolverSettings.DEFAULT);
+    }
+
+    /** A solver with settings of its own. */
+    public NetworkSolver(Network network, SolverSettings settings) {
+        this.net = network;
+        this.settings = settings;
+        laws = network.laws.forSolver();
+        live = new LiveParts(network);
+        int nodes = network.nodeCount();
+        diagonal = new double[nodes];
+        off = new double[network.elimination.row.length + 1];
+        right = new double[nodes];
+        change = new double[nodes];
+        linkMisfit = new double[network.linkCount()];
+        linkConductance = new double[network.linkCount()];
+        outletMisfit = new double[network.outletCount()];
+        outletConductance = new double[network.outletCount()];
+        outletLimit = new double[network.outletCount()];
+    }
+
+    /** Solves in place, from the state's last solution if it has one. Anything but CONVERGED is not an answer. */
+    public SolveStatus solve(NetworkState s) {
+        if (s.network != net) {
+            throw new IllegalArgumentException("the state belongs to another network");
+        }
+        live.update(s);
+        updateLimits(s);
+        start(s);
+        s.status = SolveStatus.NOT_CONVERGED;
+        for (int i = 1; i <= settings.maxIterations(); i++) {
+            assemble(s);
+            factor();
+            substituteBack();
+            step(s);
+            boolean settled = live.prvCount == 0 || !switchRegulators(s, i);
+            s.iterations = i;
+            s.relativeFlowChange = flowSum > 0 ? changeSum / flowSum : 0;
+            s.headResidualM = misfit;
+            if (settled && isConverged()) {
+                s.status = SolveStatus.CONVERGED;
+                break;
+            }
+        }
+        return s.status;
+    }
+
+    private boolean isConverged() {
+        boolean flowsStand = changeSum <= settings.relativeFlowChange() * flowSum || changeSum <= STILL_M3_S;
+        return flowsStand && misfit <= settings.headResidualM();
+    }
+
+    /** No outlet can pass more than at the highest head there is; Newton's steps are held to that. */
+    private void updateLimits(NetworkState s) {
+        if (limitsOf == s && limitsVersion == s.boundVersion) {
+            return;
+        }
+        limitsOf = s;
+        limitsVersion = s.boundVersion;
+        highestHead = Double.NEGATIVE_INFINITY;
+        for (int slot = net.junctions; slot < s.head.length; slot++) {
+            highestHead = Math.max(highestHead, s.head[slot]);
+        }
+        highestHead += net.pumpLift;
+        for (int o = 0; o < outletLimit.length; o++) {
+            double most = Math.max(highestHead - net.elevation[net.outletSlot[o]], 1e-3);
+            outletLimit[o] = s.law[o].flow(s.k[o], most);
+        }
+    }
+
+    private void start(NetworkState s) {
+        if (!s.started) {
+            s.started = true;
+            Arrays.fill(s.head, 0, net.junctions, highestHead);
+            System.arraycopy(net.startFlow, 0, s.flow, 0, s.flow.length);
+            Arrays.fill(s.prv, NetworkState.PRV_ACTIVE);
+            for (int o = 0; o < outletLimit.length; o++) {
+                s.outletFlow[o] = 0.7 * outletLimit[o];
+            }
+        }
+        for (int a = 0; a < live.outletCount; a++) {
+            int o = live.outlets[a];
+            s.outletFlow[o] = Math.min(s.outletFlow[o], outletLimit[o]);
+        }
+    }
+
+    private void assemble(NetworkState s) {
+        Arrays.fill(diagonal, 0);
+        Arrays.fill(off, 0);
+        Arrays.fill(right, 0);
+        misfit = 0;
+        for (int a = 0; a < live.linkCount; a++) {
+            int l = live.links[a];
+            if (net.isPrv[l] && s.prv[l] != NetworkState.PRV_OPEN) {
+                assembleRegulator(s, l);
+            } else {
+                laws.evaluate(l, s.flow[l]);
+                assembleLink(s, l, laws.loss, laws.slope);
+            }
+        }
+        for (int a = 0; a < live.outletCount; a++) {
+            int o = live.outlets[a];
+            int slot = net.outletSlot[o];
+            double q = s.outletFlow[o];
+            double p = s.law[o].pressure(s.k[o], q);
+            double conductance = 1 / s.law[o].slope(s.k[o], q, p);
+            double miss = p - (s.head[slot] - net.elevation[slot]);
+            outletMisfit[o] = miss;
+            outletConductance[o] = conductance;
+            diagonal[slot] += conductance;
+            right[slot] += miss * conductance - q;
+            misfit = Math.max(misfit, Math.abs(miss));
+        }
+    }
+
+    private void assembleLink(NetworkState s, int l, double loss, double slope) {
+        int from = net.from[l];
+        int to = net.to[l];
+        double conductance = 1 / slope;
+        double miss = loss - (s.head[from] - s.head[to]);
+        double q = s.flow[l] - miss * conductance;
+        linkMisfit[l] = miss;
+        linkConductance[l] = conductance;
+        diagonal[from] += conductance;
+        diagonal[to] += conductance;
+        off[live.entry[l]] -= conductance;
+        right[from] -= q;
+        right[to] += q;
+        misfit = Math.max(misfit, Math.abs(miss));
+    }
+
+    private void assembleRegulator(NetworkState s, int l) {
+        if (s.prv[l] == NetworkState.PRV_CLOSED) {
+            assembleLink(s, l, LinkLaws.REVERSE * s.flow[l], LinkLaws.REVERSE);
+            return;
+        }
+        int to = net.to[l];
+        double miss = net.prvHead[l] - s.head[to];
+        diagonal[to] += HOLD;
+        right[to] += HOLD * miss + s.flow[l];
+        right[net.from[l]] -= s.flow[l];
+        misfit = Math.max(misfit, Math.abs(miss));
+    }
+
+    /** L D L^T in place, with the forward sweep of the right side. Only slots joined to a source take part. */
+    private void factor() {
+        Elimination e = net.elimination;
+        for (int a = 0; a < live.slotCount; a++) {
+            int column = live.slots[a];
+            double inverse = 1 / diagonal[column];
+            int end = e.start[column + 1];
+            int pair = e.pairStart[column];
+            for (int i = e.start[column]; i < end; i++) {
+                double value = off[i];
+                double factor = value * inverse;
+                diagonal[e.row[i]] -= value * factor;
+                right[e.row[i]] -= right[column] * factor;
+                for (int j = i + 1; j < end; j++) {
+                    off[e.pairTarget[pair++]] -= factor * off[j];
+                }
+                off[i] = factor;
+            }
+        }
+    }
+
+    private void substituteBack() {
+        Elimination e = net.elimination;
+        for (int a = live.slotCount - 1; a >= 0; a--) {
+            int column = live.slots[a];
+            double x = right[column] / diagonal[column];
+            for (int i = e.start[column]; i < e.start[column + 1]; i++) {
+                x -= off[i] * change[e.row[i]];
+            }
+            change[column] = x;
+        }
+    }
+
+    private void step(NetworkState s) {
+        changeSum = 0;
+        flowSum = 0;
+        for (int a = 0; a < live.slotCount; a++) {
+            s.head[live.slots[a]] += change[live.slots[a]];
+        }
+        for (int a = 0; a < live.linkCount; a++) {
+            int l = live.links[a];
+            if (!(net.isPrv[l] && s.prv[l] == NetworkState.PRV_ACTIVE)) {
+                stepLink(s, l);
+            }
+        }
+        for (int a = 0; a < live.outletCount; a++) {
+            stepOutlet(s, live.outlets[a]);
+        }
+        for (int a = 0; a < live.prvCount; a++) {
+            int l = live.prvs[a];
+            if (s.prv[l] == NetworkState.PRV_ACTIVE) {
+                double q = live.demandBehind(s, l);
+                count(q, s.flow[l]);
+                s.flow[l] = q;
+            }
+        }
+    }
+
+    private void stepLink(NetworkState s, int l) {
+        int from = net.from[l];
+        int to = net.to[l];
+        double old = s.flow[l];
+        double q = old + (change[from] - change[to] - linkMisfit[l]) * linkConductance[l];
+        if (laws.isOneWay(l)) {
+            if (old >= 0 && q < 0) {
+                q = 0;
+            } else if (old < 0 && q > 0 && s.head[from] - s.head[to] - laws.lossAtRest(l) > HEAD_M) {
+                q = net.startFlow[l];
+            }
+        }
+        count(q, old);
+        s.flow[l] = q;
+    }
+
+    private void stepOutlet(NetworkState s, int o) {
+        int slot = net.outletSlot[o];
+        double old = s.outletFlow[o];
+        double q = old + (change[slot] - outletMisfit[o]) * outletConductance[o];
+        double pressure = s.head[slot] - net.elevation[slot];
+        if (q <= 0 && old > 0) {
+            // A law that is concave in flow (n above 1) may overshoot below zero while there is pressure.
+            q = pressure > 0 ? 0.1 * old : 0;
+        } else if (q > 0 && old <= 0) {
+            q = s.law[o].flow(s.k[o], Math.min(pressure, 1));
+        }
+        q = Math.min(q, outletLimit[o]);
+        count(q, old);
+        s.outletFlow[o] = q;
+    }
+
+    private void count(double q, double old) {
+        changeSum += Math.abs(q - old);
+        flowSum += Math.abs(q);
+    }
+
+    /** Lets each regulator take the state its heads ask for; true when one changed. */
+    private boolean switchRegulators(NetworkState s, int iteration) {
+        boolean wait = iteration > 40 && !isConverged();
+        boolean changed = false;
+        for (int a = 0; a < live.prvCount && !wait; a++) {
+            int l = live.prvs[a];
+            byte next = nextState(s, l);
+            if (next != s.prv[l]) {
+                changed = true;
+                s.flow[l] = next == NetworkState.PRV_CLOSED ? 0 : Math.max(s.flow[l], net.startFlow[l]);
+                s.prv[l] = next;
+            }
+        }
+        return changed;
+    }
+
+    private byte nextState(NetworkState s, int l) {
+        double before = s.head[net.from[l]];
+        double behind = s.head[net.to[l]];
+        double set = net.prvHead[l];
+        switch (s.prv[l]) {
+            case NetworkState.PRV_ACTIVE:
+                if (s.flow[l] < -REVERSE_FLOW_M3_S) {
+                    return NetworkState.PRV_CLOSED;
+                }
+                laws.evaluate(l, Math.max(s.flow[l], 0));
+                return before - laws.loss < set - HEAD_M ? NetworkState.PRV_OPEN : NetworkState.PRV_ACTIVE;
+            case NetworkState.PRV_OPEN:
+                return behind > set + HEAD_M ? NetworkState.PRV_ACTIVE : NetworkState.PRV_OPEN;
+            default:
+                if (behind >= set - HEAD_M || before <= behind + HEAD_M) {
+                    return NetworkState.PRV_CLOSED;
+                }
+                return before >= set ? NetworkState.PRV_ACTIVE : NetworkState.PRV_OPEN;
+        }
+    }
+}

@@ -1,0 +1,246 @@
+package provingyard.world.hydraulics;
+
+import java.util.Arrays;
+
+/**
+ * What changes in a network: links open or closed, outlets' k and n, heads of the sources, and the last solution, which
+ * the next solve starts from. Not for several threads at once.
+ *
+ * <p>Indices are those of {@link Network}. Results are those of the last {@link NetworkSolver#solve}; an isolated node
+ * has head NaN and all flows there are zero.
+ */
+public final class NetworkState {
+
+    static final byte PRV_ACTIVE = 0;
+    static final byte PRV_OPEN = 1;
+    static final byte PRV_CLOSED = 2;
+
+    final Network network;
+    final boolean[] open;
+    final double[] k;
+    final OutletLaw[] law;
+    /** Heads by slot, m; those of nodes not live are kept as a start for later. */
+    final double[] head;
+
+    final double[] flow;
+    final double[] outletFlow;
+    final byte[] prv;
+    final boolean[] liveNode;
+    final boolean[] liveLink;
+    final boolean[] liveOutlet;
+    private final double[] balance;
+
+    /** Counts changes of what is live. */
+    long structureVersion;
+    /** Counts changes of bounds: source heads and outlets. */
+    long boundVersion;
+
+    boolean started;
+    SolveStatus status = SolveStatus.NOT_SOLVED;
+    int iterations;
+    double relativeFlowChange = Double.NaN;
+    double headResidualM = Double.NaN;
+
+    NetworkState(Network network) {
+        this.network = network;
+        open = network.startsOpen.clone();
+        k = network.outletK.clone();
+        law = new OutletLaw[k.length];
+        for (int o = 0; o < k.length; o++) {
+            law[o] = new OutletLaw(network.outletN[o]);
+        }
+        head = network.fixedHead.clone();
+        flow = new double[network.linkCount()];
+        outletFlow = new double[k.length];
+        prv = new byte[network.linkCount()];
+        liveNode = new boolean[head.length];
+        liveLink = new boolean[flow.length];
+        liveOutlet = new boolean[k.length];
+        balance = new double[head.length];
+    }
+
+    private NetworkState(NetworkState o) {
+        network = o.network;
+        open = o.open.clone();
+        k = o.k.clone();
+        law = o.law.clone();
+        head = o.head.clone();
+        flow = o.flow.clone();
+        outletFlow = o.outletFlow.clone();
+        prv = o.prv.clone();
+        liveNode = o.liveNode.clone();
+        liveLink = o.liveLink.clone();
+        liveOutlet = o.liveOutlet.clone();
+        balance = new double[head.length];
+        structureVersion = o.structureVersion;
+        boundVersion = o.boundVersion;
+        started = o.started;
+        status = o.status;
+        iterations = o.iterations;
+        relativeFlowChange = o.relativeFlowChange;
+        headResidualM = o.headResidualM;
+    }
+
+    /** An independent copy, solution included. */
+    public NetworkState copy() {
+        return new NetworkState(this);
+    }
+
+    /** The network this is a state of. */
+    public Network network() {
+        return network;
+    }
+
+    /** Opens or closes a link (a pump: runs or stands). */
+    public void setOpen(int link, boolean isOpen) {
+        if (open[link] != isOpen) {
+            open[link] = isOpen;
+            structureVersion++;
+        }
+    }
+
+    /** Whether a link is open by hand or control. */
+    public boolean isOpen(int link) {
+        return open[link];
+    }
+
+    /** Sets an outlet's k, m3/s at 1 m, zero or more; zero makes it inert. */
+    public void setOutletK(int outlet, double newK) {
+        if (!(newK >= 0 && newK < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException("outlet k " + newK + " is not zero or more");
+        }
+        if (k[outlet] != newK) {
+            if (k[outlet] == 0 || newK == 0) {
+                structureVersion++;
+            }
+            boundVersion++;
+            k[outlet] = newK;
+        }
+    }
+
+    /** Sets an outlet's exponent n, 0.05 to 2. Allocates, unlike the other setters. */
+    public void setOutletN(int outlet, double newN) {
+        if (!(newN >= OutletLaw.LEAST_EXPONENT && newN <= OutletLaw.GREATEST_EXPONENT)) {
+            throw new IllegalArgumentException("outlet exponent " + newN + " is outside 0.05 to 2");
+        }
+        if (law[outlet].exponent() != newN) {
+            boundVersion++;
+            law[outlet] = new OutletLaw(newN);
+        }
+    }
+
+    /** An outlet's k. */
+    public double outletK(int outlet) {
+        return k[outlet];
+    }
+
+    /** An outlet's n. */
+    public double outletN(int outlet) {
+        return law[outlet].exponent();
+    }
+
+    /** Sets the fixed head of a source, m. */
+    public void setSourceHead(int node, double headM) {
+        if (!network.isSource(node) || !(Math.abs(headM) < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException("node " + node + " is no source, or head " + headM + " is not finite");
+        }
+        head[network.slotOf[node]] = headM;
+        boundVersion++;
+    }
+
+    /** Forgets the last solution, so that the next solve starts cold. */
+    public void forget() {
+        started = false;
+        status = SolveStatus.NOT_SOLVED;
+    }
+
+    /** How the last solve ended. */
+    public SolveStatus status() {
+        return status;
+    }
+
+    /** Iterations of the last solve. */
+    public int iterations() {
+        return iterations;
+    }
+
+    /** Sum of flow changes over sum of flows in the last iteration. */
+    public double relativeFlowChange() {
+        return relativeFlowChange;
+    }
+
+    /** Largest misfit of a law before the last iteration, m. */
+    public double headResidual() {
+        return headResidualM;
+    }
+
+    /** Whether no open path joins the node to a source. One-way links count in their direction only. */
+    public boolean isIsolated(int node) {
+        return !liveNode[network.slotOf[node]];
+    }
+
+    /** Total head of a node, m; NaN when isolated. */
+    public double head(int node) {
+        int slot = network.slotOf[node];
+        return liveNode[slot] ? head[slot] : Double.NaN;
+    }
+
+    /** Pressure head of a node above its elevation, m; NaN when isolated. It may be negative. */
+    public double pressureHead(int node) {
+        return head(node) - network.elevation(node);
+    }
+
+    /** Flow of a link, m3/s, positive from its first node to its second. */
+    public double flow(int link) {
+        if (!liveLink[link]) {
+            return 0;
+        }
+        double q = flow[link];
+        return q < 0 && network.laws.isOneWay(link) ? 0 : q;
+    }
+
+    /** Flow out of an outlet, m3/s, never negative. */
+    public double outletFlow(int outlet) {
+        return liveOutlet[outlet] && outletFlow[outlet] > 0 ? outletFlow[outlet] : 0;
+    }
+
+    /** What a link does: closed also where a one-way link is held shut by pressure. */
+    public LinkState linkState(int link) {
+        if (!liveLink[link]) {
+            return open[link] && !network.isPrv[link] ? LinkState.OPEN : LinkState.CLOSED;
+        }
+        if (network.isPrv[link] && prv[link] != PRV_OPEN) {
+            return prv[link] == PRV_ACTIVE ? LinkState.ACTIVE : LinkState.CLOSED;
+        }
+        boolean heldShut = network.laws.isOneWay(link) && flow[link] * LinkLaws.REVERSE < -1e-4;
+        return heldShut ? LinkState.CLOSED : LinkState.OPEN;
+    }
+
+    /** Largest misfit of inflow and outflow over all nodes but sources, m3/s, from the flows as reported. */
+    public double massImbalance() {
+        Arrays.fill(balance, 0);
+        for (int l = 0; l < flow.length; l++) {
+            balance[network.from[l]] -= flow(l);
+            balance[network.to[l]] += flow(l);
+        }
+        for (int o = 0; o < k.length; o++) {
+            balance[network.outletSlot[o]] -= outletFlow(o);
+        }
+        double worst = 0;
+        for (int slot = 0; slot < network.junctions; slot++) {
+            worst = Math.max(worst, Math.abs(balance[slot]));
+        }
+        return worst;
+    }
+
+    /** What is wrong with the last solve as a sentence, or null when it converged. */
+    public String problem() {
+        return switch (status) {
+            case CONVERGED -> null;
+            case NOT_SOLVED -> "the network was not solved yet";
+            case NOT_CONVERGED ->
+                "the network did not converge in " + iterations + " iterations (flow change " + relativeFlowChange
+                        + ", misfit " + headResidualM + " m)";
+        };
+    }
+}
