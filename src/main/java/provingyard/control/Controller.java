@@ -5,8 +5,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import provingyard.control.ControlEvent.Kind;
 import provingyard.control.ControllerRecords.End;
 import provingyard.scenario.Scenario;
@@ -42,7 +44,7 @@ public final class Controller {
     private final FlowJudge judge;
     private final ControllerRecords.Writer records;
     private final boolean[] lockedOut;
-    private final Map<String, Boolean> trips;
+    private final Set<String> tripped;
     private final Map<String, Long> soilStarts;
     private boolean masterShut;
     private boolean cleared;
@@ -64,7 +66,7 @@ public final class Controller {
         interlocks = new Interlocks(setUp, zones);
         records = from == null ? new ControllerRecords.Writer() : from.records.copy();
         lockedOut = from == null ? new boolean[zones.size()] : from.lockedOut.clone();
-        trips = from == null ? new LinkedHashMap<>() : new LinkedHashMap<>(from.trips);
+        tripped = from == null ? new LinkedHashSet<>() : new LinkedHashSet<>(from.tripped);
         soilStarts = from == null ? new LinkedHashMap<>() : new LinkedHashMap<>(from.soilStarts);
         if (from != null) {
             masterShut = from.masterShut;
@@ -210,9 +212,13 @@ public final class Controller {
     private void noteTrips(long tick, Readings last) {
         for (Readings.Reading reading : last.all()) {
             boolean now = reading.open() && reading.kind() != SensorKind.FLOW;
-            boolean was = trips.getOrDefault(reading.id(), false);
+            boolean was = !tripped.isEmpty() && tripped.contains(reading.id());
             if (now != was) {
-                trips.put(reading.id(), now);
+                if (now) {
+                    tripped.add(reading.id());
+                } else {
+                    tripped.remove(reading.id());
+                }
                 Kind kind = now ? Kind.SENSOR_TRIPPED : Kind.SENSOR_REARMED;
                 note(tick, kind, reading.id(), "", Map.of("shown", reading.shown()));
             }

@@ -27,6 +27,7 @@ final class FlowJudge {
     private final FlowWatch watch;
     private final int sensor;
     private final Placement.Flow placement;
+    private final double unscheduledLimit;
     private final double[] expected;
     private final boolean[] typed;
     private final double[] window;
@@ -49,6 +50,8 @@ final class FlowJudge {
         }
         sensor = index;
         placement = index < 0 ? null : (Placement.Flow) setUp.sensors().get(index);
+        double blind = placement == null ? 0 : FlowSensor.cannotSeeBelow(placement);
+        unscheduledLimit = Math.max(watch.unscheduled(), blind);
         expected = new double[zones.size()];
         typed = new boolean[zones.size()];
         Arrays.fill(expected, Double.NaN);
@@ -66,6 +69,7 @@ final class FlowJudge {
         watch = other.watch;
         sensor = other.sensor;
         placement = other.placement;
+        unscheduledLimit = other.unscheduledLimit;
         expected = other.expected.clone();
         typed = other.typed;
         window = other.window.clone();
@@ -117,9 +121,7 @@ final class FlowJudge {
 
     /** Limit for unscheduled flow in m3/s: at least what the sensor can see. */
     double unscheduledLimit() {
-        return placement == null
-                ? watch.unscheduled()
-                : Math.max(watch.unscheduled(), FlowSensor.cannotSeeBelow(placement));
+        return unscheduledLimit;
     }
 
     /** The flow shown, m3/s; NaN when none is watched. */

@@ -33,6 +33,7 @@ final class Interlocks {
     }
 
     private final List<Link> links = new ArrayList<>();
+    private final List<Link> starters;
 
     Interlocks(SetUp setUp, List<String> zones) {
         for (Interlock interlock : setUp.interlocks()) {
@@ -46,6 +47,7 @@ final class Interlocks {
                 links.add(new Link(index, interlock.sensor(), interlock.action(), soil, acts));
             }
         }
+        starters = links.stream().filter(Link::starts).toList();
     }
 
     private static int indexOf(List<Placement> sensors, String id) {
@@ -59,7 +61,7 @@ final class Interlocks {
 
     /** Soil sensors that start runs. */
     List<Link> starters() {
-        return links.stream().filter(Link::starts).toList();
+        return starters;
     }
 
     /** Id of the sensor that drops a clock start of a zone now, or null. */
