@@ -5,15 +5,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import provingyard.control.ControlEvent.Kind;
 import provingyard.control.ControllerRecords.End;
 import provingyard.scenario.Scenario;
 import provingyard.scenario.Schedule;
-import provingyard.scenario.SensorKind;
 import provingyard.sensor.FlowSensor;
 import provingyard.sensor.Readings;
 import provingyard.setup.FlowWatch;
@@ -44,7 +41,7 @@ public final class Controller {
     private final FlowJudge judge;
     private final ControllerRecords.Writer records;
     private final boolean[] lockedOut;
-    private final Set<String> tripped;
+    private final Notes notes;
     private final Map<String, Long> soilStarts;
     private boolean masterShut;
     private boolean cleared;
@@ -52,7 +49,6 @@ public final class Controller {
     private RunQueue.Job running;
     private long openSince;
     private double openFlow;
-    private List<ControlEvent> events = List.of();
 
     private Controller(Scenario scenario, SetUp setUp, Controller from, RunQueue queue, FlowJudge judge) {
         this.scenario = scenario;
@@ -66,7 +62,7 @@ public final class Controller {
         interlocks = new Interlocks(setUp, zones);
         records = from == null ? new ControllerRecords.Writer() : from.records.copy();
         lockedOut = from == null ? new boolean[zones.size()] : from.lockedOut.clone();
-        tripped = from == null ? new LinkedHashSet<>() : new LinkedHashSet<>(from.tripped);
+        notes = from == null ? new Notes() : from.notes.copy();
         soilStarts = from == null ? new LinkedHashMap<>() : new LinkedHashMap<>(from.soilStarts);
         if (from != null) {
             masterShut = from.masterShut;
@@ -181,8 +177,7 @@ public final class Controller {
      * @param last readings of the minute before
      */
     public Commands decide(long tick, LocalDateTime clock, Readings last) {
-        events = List.of();
-        noteTrips(tick, last);
+        notes.begin(tick, last);
         double flow = judge.seen(last);
         records.minute(clock, open >= 0, Double.isNaN(flow) ? 0 : flow * MINUTE);
         judgeFlow(tick, flow);
@@ -195,34 +190,15 @@ public final class Controller {
         startBySoil(tick, clock, last);
         pause(tick, last);
         openNext(tick, last);
-        return new Commands(zones, open, valves.masterOpen(masterShut, open >= 0), List.copyOf(events));
+        return new Commands(zones, open, valves.masterOpen(masterShut, open >= 0), notes.events());
     }
 
     private void note(long tick, Kind kind, String subject, String cause, Map<String, Double> values) {
-        if (events.isEmpty()) {
-            events = new ArrayList<>();
-        }
-        events.add(new ControlEvent(tick, kind, subject, cause, values));
+        notes.add(new ControlEvent(tick, kind, subject, cause, values));
     }
 
     private void note(long tick, Kind kind, int zone, String cause) {
         note(tick, kind, zones.get(zone), cause, Map.of());
-    }
-
-    private void noteTrips(long tick, Readings last) {
-        for (Readings.Reading reading : last.all()) {
-            boolean now = reading.open() && reading.kind() != SensorKind.FLOW;
-            boolean was = !tripped.isEmpty() && tripped.contains(reading.id());
-            if (now != was) {
-                if (now) {
-                    tripped.add(reading.id());
-                } else {
-                    tripped.remove(reading.id());
-                }
-                Kind kind = now ? Kind.SENSOR_TRIPPED : Kind.SENSOR_REARMED;
-                note(tick, kind, reading.id(), "", Map.of("shown", reading.shown()));
-            }
-        }
     }
 
     // Flow
