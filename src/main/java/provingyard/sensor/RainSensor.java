@@ -1,0 +1,164 @@
+package provingyard.sensor;
+
+import java.util.List;
+import provingyard.numeric.Deterministic;
+import provingyard.numeric.RandomStreams;
+import provingyard.scenario.SensorKind;
+import provingyard.setup.Placement;
+
+/**
+ * A rain sensor: an element that swells with the water it holds and opens a contact.
+ *
+ * <p>Held water h (m): each minute h = min(C, h + rain + spray), then h = max(0, h - beta(vent) e), where e is the
+ * evaporation (m) that the place allows in the minute and C = 1.5 s the capacity for a set point s. It trips when h is
+ * at its unit's trip depth s f or over, and re-arms at 0.8 of that. f is lognormal (median 0.65, sigma 0.45, clipped to
+ * 0.2 to 1.3), drawn once per unit: our fit to the mean trip depths of a five-year field evaluation of rain sensors
+ * (University of Florida, abstract). Capacity and re-arm share: common practice, no source; beta near 1.25 with that
+ * capacity gives the savings that field trials published (McCready, Dukes and Miller 2009) in dry and wet climates.
+ */
+public final class RainSensor extends Sensor {
+
+    /** Set points in m that are usual: 1/8, 1/4 and 1/2 in (common practice, no source). */
+    public static final List<Double> USUAL_SET_POINTS = List.of(0.003175, 0.00635, 0.0127);
+
+    /** Water held when full, as a multiple of the set point. */
+    public static final double CAPACITY = 1.5;
+
+    /** Re-arms when no more than this share of the trip depth is held. */
+    public static final double REARM = 0.8;
+
+    /** Median trip depth of real units as a share of their set point. */
+    public static final double MEDIAN_UNIT = 0.65;
+
+    private static final double UNIT_SPREAD = 0.45;
+    private static final double LEAST_UNIT = 0.2;
+    private static final double MOST_UNIT = 1.3;
+
+    private final Placement.Rain placement;
+    private final double unit;
+    private double held;
+    private boolean swollen;
+    private double shown;
+    private boolean tripped;
+    private boolean wireCut;
+
+    RainSensor(Placement.Rain placement, RandomStreams streams) {
+        this(placement, unit(key(streams, placement, "unit")));
+    }
+
+    private RainSensor(Placement.Rain placement, double unit) {
+        super(placement);
+        this.placement = placement;
+        this.unit = unit;
+    }
+
+    /** Trip depth of a unit as a share of its set point. */
+    static double unit(long key) {
+        double factor = MEDIAN_UNIT * Deterministic.exp(UNIT_SPREAD * RandomStreams.gaussian(key, 0));
+        return Math.max(LEAST_UNIT, Math.min(MOST_UNIT, factor));
+    }
+
+    /**
+     * Drying as a multiple of the place's evaporation for a vent opening of 0 to 1: 0.5 shut, 1.25 half open, 3 open
+     * (beta = 0.5 + 0.5 v + 2 v2; the range is common practice, no source).
+     */
+    public static double drying(double vent) {
+        return 0.5 + 0.5 * vent + 2 * vent * vent;
+    }
+
+    /**
+     * Days that a full element needs to dry out.
+     *
+     * @param trip set point in m
+     * @param vent opening, 0 to 1
+     * @param evaporation of the place in m per day
+     */
+    public static double daysToDry(double trip, double vent, double evaporation) {
+        return CAPACITY * trip / (drying(vent) * evaporation);
+    }
+
+    /** Days that a full element of a middle unit stays tripped; arguments as {@link #daysToDry}. */
+    public static double daysTripped(double trip, double vent, double evaporation) {
+        return (CAPACITY - REARM * MEDIAN_UNIT) * trip / (drying(vent) * evaporation);
+    }
+
+    /** Water held after a time of catching and drying, all in m. */
+    static double hold(double held, double caught, double evaporation, Placement.Rain p) {
+        double full = Math.min(CAPACITY * p.trip(), held + caught);
+        return Math.max(0, full - drying(p.vent()) * evaporation);
+    }
+
+    /** Whether an element that holds so much is tripped, given whether it was. */
+    static boolean trips(double held, double tripDepth, boolean was) {
+        return was ? held > REARM * tripDepth : held >= tripDepth;
+    }
+
+    /** Depth in m at which this unit really trips. */
+    public double tripDepth() {
+        return unit * placement.trip();
+    }
+
+    @Override
+    Placement placement() {
+        return placement;
+    }
+
+    @Override
+    void minute(long tick, Surroundings truth, SensorFaults faults) {
+        double caught =
+                truth.rain(placement.at(), placement.height()) + truth.spray(placement.at(), placement.height());
+        held = hold(held, caught, truth.drying(placement.at(), placement.height()), placement);
+        swollen = trips(held, tripDepth(), swollen);
+        wireCut = faults.has(SensorFaults.Kind.WIRE_CUT, this);
+        if (!faults.has(SensorFaults.Kind.RAIN_NO_RADIO, this)) {
+            show(faults);
+        }
+    }
+
+    private void show(SensorFaults faults) {
+        if (faults.has(SensorFaults.Kind.RAIN_STUCK_WET, this)) {
+            shown = CAPACITY * placement.trip();
+            tripped = true;
+        } else if (faults.has(SensorFaults.Kind.RAIN_STUCK_DRY, this)) {
+            shown = 0;
+            tripped = false;
+        } else {
+            shown = held;
+            tripped = swollen;
+        }
+    }
+
+    @Override
+    Readings.Reading reading() {
+        return new Readings.Reading(placement.id(), SensorKind.RAIN, shown, tripped, false, wireCut, 0);
+    }
+
+    @Override
+    double truth() {
+        return held;
+    }
+
+    @Override
+    RainSensor copy() {
+        return carryTo(placement);
+    }
+
+    @Override
+    Sensor reset(Placement next) {
+        boolean stays = next instanceof Placement.Rain p
+                && p.at().equals(placement.at())
+                && p.mount() == placement.mount()
+                && p.height() == placement.height();
+        return stays ? carryTo((Placement.Rain) next) : null;
+    }
+
+    private RainSensor carryTo(Placement.Rain next) {
+        RainSensor other = new RainSensor(next, unit);
+        other.held = held;
+        other.swollen = swollen;
+        other.shown = shown;
+        other.tripped = tripped;
+        other.wireCut = wireCut;
+        return other;
+    }
+}

@@ -1,0 +1,61 @@
+package provingyard.sensor;
+
+import java.util.Locale;
+import provingyard.numeric.RandomStreams;
+import provingyard.scenario.Scenario;
+import provingyard.setup.Placement;
+
+/** One placed sensor with its state. Mutable, lives in one season; copies go their own way. */
+abstract sealed class Sensor permits RainSensor, WindSensor, FreezeSensor, FlowSensor, SoilSensor {
+
+    private final String kindName;
+
+    Sensor(Placement placement) {
+        kindName = placement.kind().name().toLowerCase(Locale.ROOT);
+    }
+
+    /** A new sensor; its unit's own quirks come from streams named after the placement's id. */
+    static Sensor of(Placement placement, Scenario scenario, RandomStreams streams) {
+        if (placement instanceof Placement.Rain p) {
+            return new RainSensor(p, streams);
+        }
+        if (placement instanceof Placement.Wind p) {
+            return new WindSensor(p, streams);
+        }
+        if (placement instanceof Placement.Freeze p) {
+            return new FreezeSensor(p, streams);
+        }
+        if (placement instanceof Placement.Flow p) {
+            return new FlowSensor(p, streams);
+        }
+        return new SoilSensor((Placement.Soil) placement, scenario.catalogue(), streams);
+    }
+
+    /** Key of one of a sensor's streams, such as {@code sensor.rain-1.noise}. */
+    static long key(RandomStreams streams, Placement placement, String what) {
+        return streams.key("sensor." + placement.id() + "." + what);
+    }
+
+    /** Where it is and how it is set. */
+    abstract Placement placement();
+
+    /** Reads the truth of one minute. */
+    abstract void minute(long tick, Surroundings truth, SensorFaults faults);
+
+    /** What it shows since the last minute. */
+    abstract Readings.Reading reading();
+
+    /** The true value at the sensor's place in the last minute, in the unit of its reading. */
+    abstract double truth();
+
+    /** The same in the same state. */
+    abstract Sensor copy();
+
+    /** The same sensor at the same place with other settings, its state kept; null when it was moved. */
+    abstract Sensor reset(Placement next);
+
+    /** Whether a fault's target means this sensor: its id, or the name of its kind. */
+    final boolean isNamed(String on) {
+        return placement().id().equals(on) || kindName.equals(on);
+    }
+}
