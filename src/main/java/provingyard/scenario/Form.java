@@ -13,6 +13,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.IdentityHashMap;
 import java.util.Iterator;
 import java.util.Map;
 
@@ -32,13 +33,33 @@ public final class Form {
 
     private final JsonNode schema;
     private final JsonSchema validator;
+    /** Views that no value decides, by the identity of their part; never changed after loading. */
+    private final Map<JsonNode, ObjectNode> views = new IdentityHashMap<>();
 
     private Form(JsonNode schema) {
         this.schema = schema;
         SchemaValidatorsConfig config =
                 SchemaValidatorsConfig.builder().pathType(PathType.JSON_POINTER).build();
+        keepViews(schema);
         this.validator =
                 JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V7).getSchema(schema, config);
+    }
+
+    private void keepViews(JsonNode part) {
+        if (part.isObject() && !decided(part)) {
+            views.put(part, joined(part, null));
+        }
+        part.forEach(this::keepViews);
+    }
+
+    /** Whether a value decides what the part says. */
+    private boolean decided(JsonNode part) {
+        boolean decided =
+                part.has("$ref") && decided(definition(part.get("$ref").asText()));
+        for (JsonNode each : part.path("allOf")) {
+            decided |= each.has("if") || decided(each);
+        }
+        return decided;
     }
 
     /**
@@ -75,6 +96,11 @@ public final class Form {
      * @param instance the value, which decides between alternatives by its kind; may be null
      */
     ObjectNode view(JsonNode part, JsonNode instance) {
+        ObjectNode known = views.get(part);
+        return known != null ? known : joined(part, instance);
+    }
+
+    private ObjectNode joined(JsonNode part, JsonNode instance) {
         ObjectNode view = JsonNodeFactory.instance.objectNode().setAll((ObjectNode) part);
         JsonNode reference = view.remove("$ref");
         if (reference != null) {

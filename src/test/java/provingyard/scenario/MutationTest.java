@@ -63,7 +63,8 @@ class MutationTest {
     @Property(tries = 2000)
     void spoiltSitesGiveProblemsAndNoException(@ForAll long seed) {
         Random random = new Random(seed);
-        String text = TEXTS.get(random.nextInt(TEXTS.size()));
+        // Mostly the complete site: it is short and has everything once.
+        String text = TEXTS.get(random.nextInt(8) > 0 ? 0 : random.nextInt(TEXTS.size()));
         for (int i = random.nextInt(4); i >= 0; i--) {
             text = spoilt(text, random);
         }
