@@ -7,10 +7,9 @@ import static org.junit.jupiter.api.Assertions.fail;
 
 import java.time.LocalDate;
 import java.time.LocalTime;
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -196,31 +195,40 @@ class WeatherSeriesTest {
 
     @Test
     void aDrawIsMadeOfRecordedDaysNearTheCalendar() {
-        TreeMap<String, LocalDate> byValues = new TreeMap<>();
-        for (Line line : Reference.table(Plans.NOAA)) {
-            if (line.cells().get("location").equals("New York")) {
-                double depth = line.number("precipitation") / 1000.0;
-                byValues.putIfAbsent(depth + "", LocalDate.parse(line.cells().get("date")));
-            }
-        }
+        MeasuredDays record = MeasuredDays.read(Plans.measured("New York").source(), Reference.FILES);
         TreeSet<String> seasons = new TreeSet<>();
-        for (int seed = 0; seed < 5; seed++) {
-            WeatherSeries drawn = WeatherSeries.drawn(
-                    Plans.measured("New York"),
-                    Plans.EAST,
-                    Plans.NOVEMBER,
-                    30,
-                    new RandomStreams(seed),
-                    Reference.FILES);
-            List<String> depths = new ArrayList<>();
-            for (int day = 0; day < 30; day++) {
-                String depth = Plans.sum(drawn::rain, day * DAY, (day + 1) * DAY) + "";
-                assertTrue(byValues.containsKey(depth), depth);
-                depths.add(depth);
+        for (int seed = 0; seed < 20; seed++) {
+            LocalDate from = LocalDate.of(2013, 12, 10);
+            List<LocalDate> dates = DateChoice.drawn(
+                    from, 43, record.dates(), new RandomStreams(seed).sequence("weather.draw"), record.file());
+            assertEquals(43, dates.size());
+            for (int i = 0; i < 43; i++) {
+                assertTrue(record.dates().contains(dates.get(i)), dates.get(i).toString());
+                int apart =
+                        Math.abs(dates.get(i).getDayOfYear() - from.plusDays(i).getDayOfYear());
+                assertTrue(Math.min(apart, 366 - apart) <= 17, dates.get(i) + " for " + from.plusDays(i));
+                assertTrue(i % 5 == 0 || dates.get(i).equals(dates.get(i - 1).plusDays(1)));
             }
-            seasons.add(depths.toString());
+            seasons.add(dates.toString());
         }
-        assertEquals(5, seasons.size());
+        assertEquals(20, seasons.size());
+    }
+
+    @Test
+    void theSunFollowsItsGeometry() {
+        SeasonSun sun = new SeasonSun(Plans.WEST, Plans.NOVEMBER, 1);
+        int number = SolarGeometry.dayNumber(Plans.NOVEMBER);
+        double latitude = Math.toRadians(Plans.WEST.latitude());
+        double noon = SolarGeometry.solarNoon(Plans.WEST.longitude(), Plans.WEST.utcOffset(), number);
+        for (int t = 0; t < DAY; t += 7) {
+            double hour = SolarGeometry.hourAngle((t + 0.5) / 60.0, noon);
+            double sine = SolarGeometry.sineOfAltitude(latitude, SolarGeometry.declination(number), hour);
+            double bearing = SolarGeometry.bearing(latitude, SolarGeometry.declination(number), hour);
+            assertEquals(Math.toDegrees(Math.asin(sine)), sun.altitude()[t], 1e-9);
+            assertEquals(bearing, sun.bearing()[t], 1e-9);
+        }
+        double day = Arrays.stream(sun.clearSky()).sum() * 60.0 / 1e6;
+        assertEquals(Radiation.clearSky(130.0, SolarGeometry.dailyRa(latitude, number)), day, 0.01);
     }
 
     @Test
