@@ -36,16 +36,26 @@ final class SeasonSun {
         }
     }
 
+    /** As {@link SolarGeometry#sineOfAltitude} and {@link SolarGeometry#bearing}, the day's own terms taken out. */
     private void fill(int day) {
         double declination = SolarGeometry.declination(dayNumber[day]);
+        double sinLatitude = Deterministic.sin(latitude);
+        double cosLatitude = Deterministic.cos(latitude);
+        double sinDeclination = Deterministic.sin(declination);
+        double cosDeclination = Deterministic.cos(declination);
+        double clear = clearSkyShare * SolarGeometry.momentaryRa(1.0, dayNumber[day]);
         for (int minute = 0; minute < MINUTES; minute++) {
             // The middle of the minute stands for it.
             double hourAngle = SolarGeometry.hourAngle((minute + 0.5) / 60.0, noon[day]);
-            double sine = SolarGeometry.sineOfAltitude(latitude, declination, hourAngle);
+            double cosHour = Deterministic.cos(hourAngle);
+            double sine = sinLatitude * sinDeclination + cosLatitude * cosDeclination * cosHour;
+            double east = -cosDeclination * Deterministic.sin(hourAngle);
+            double north = sinDeclination * cosLatitude - cosDeclination * sinLatitude * cosHour;
+            double degrees = Math.toDegrees(Deterministic.atan2(east, north));
             int t = day * MINUTES + minute;
-            altitude[t] = Math.toDegrees(Deterministic.asin(sine));
-            bearing[t] = SolarGeometry.bearing(latitude, declination, hourAngle);
-            clearSky[t] = clearSkyShare * SolarGeometry.momentaryRa(sine, dayNumber[day]);
+            altitude[t] = Math.toDegrees(Deterministic.asin(Math.max(-1.0, Math.min(1.0, sine))));
+            bearing[t] = degrees < 0.0 ? degrees + 360.0 : degrees;
+            clearSky[t] = clear * Math.max(0.0, sine);
         }
     }
 

@@ -20,6 +20,7 @@ final class TemperatureCurve {
     static final double LOW_LAG = -0.17 * 60.0;
 
     private static final double NIGHT_COEFFICIENT = 2.20;
+    private static final double NIGHT_END = Deterministic.exp(-NIGHT_COEFFICIENT);
 
     private final List<DayValues> days;
     private final SeasonSun sun;
@@ -41,25 +42,26 @@ final class TemperatureCurve {
 
     /** Temperature at share {@code passed} (0 to 1) of a night that falls (or rises) from one value to another. */
     static double night(double from, double to, double passed) {
-        double end = Deterministic.exp(-NIGHT_COEFFICIENT);
         double decay = Deterministic.exp(-NIGHT_COEFFICIENT * passed);
-        return to + (from - to) * (decay - end) / (1.0 - end);
+        return to + (from - to) * (decay - NIGHT_END) / (1.0 - NIGHT_END);
     }
 
     /** Fills air and dew point; the days before the first and after the last repeat them. */
     void fill(MinuteFields fields) {
-        for (int t = 0; t < fields.ticks(); t++) {
-            int day = t / SeasonSun.MINUTES;
-            fields.air[t] = air(t, day);
-            fields.dewPoint[t] = Math.min(fields.air[t], dewPoint(t, day));
+        for (int day = 0; day < sun.days(); day++) {
+            int midnight = day * SeasonSun.MINUTES;
+            int low = lowTick(sun, day);
+            int sunset = (int) Math.floor(sun.sunsetTick(day));
+            int end = midnight + SeasonSun.MINUTES;
+            fillNight(fields.air, midnight, Math.min(end, low), day - 1);
+            for (int t = Math.max(midnight, low); t <= Math.min(sunset, end - 1); t++) {
+                fields.air[t] = dayAir(t, day);
+            }
+            fillNight(fields.air, Math.max(midnight, sunset + 1), end, day);
+            for (int t = midnight; t < end; t++) {
+                fields.dewPoint[t] = Math.min(fields.air[t], dewPoint(t, day));
+            }
         }
-    }
-
-    private double air(int t, int day) {
-        if (t < lowTick(sun, day)) {
-            return nightAir(t, day - 1);
-        }
-        return t <= sun.sunsetTick(day) ? dayAir(t, day) : nightAir(t, day);
     }
 
     private double dayAir(double t, int day) {
@@ -69,10 +71,14 @@ final class TemperatureCurve {
         return values.low() + (values.high() - values.low()) * Deterministic.sin(Math.PI * (t - low) / span);
     }
 
-    private double nightAir(int t, int evening) {
+    private void fillNight(double[] air, int from, int to, int evening) {
         double sunset = sun.sunsetTick(evening);
         double end = lowTick(sun, evening + 1);
-        return night(dayAir(sunset, evening), values(evening + 1).low(), (t - sunset) / (end - sunset));
+        double atSunset = dayAir(sunset, evening);
+        double atEnd = values(evening + 1).low();
+        for (int t = from; t < to; t++) {
+            air[t] = night(atSunset, atEnd, (t - sunset) / (end - sunset));
+        }
     }
 
     /** Dew point runs straight from one morning's low to the next. */

@@ -18,7 +18,7 @@ class EvapotranspirationSeriesTest {
 
     private static final double LATITUDE = Math.toRadians(39.8);
     private static final double ELEVATION = 1620.0;
-    private static final double LONGITUDE = -105.1;
+    private static final double LONGITUDE = -104.9;
     private static final double UTC_OFFSET = -7.0 * 3600.0;
     private static final double SEATTLE_LATITUDE = Math.toRadians(47.45);
     private static final double SEATTLE_ELEVATION = 130.0;
@@ -50,9 +50,7 @@ class EvapotranspirationSeriesTest {
         assertEquals(day.number("gamma_kPa_C"), gamma(), 1e-5);
         assertEquals(day.number("delta_kPa_C"), Psychrometrics.slope(air), 1e-5);
         assertEquals(
-                day.number("et0_pm_mm"),
-                ReferenceEvapotranspiration.daily(air, es, ea, wind, net, 0.0, gamma()),
-                0.01);
+                day.number("et0_pm_mm"), ReferenceEvapotranspiration.daily(air, es, ea, wind, net, 0.0, gamma()), 0.01);
         assertEquals(
                 day.number("et0_hargreaves_mm"),
                 ReferenceEvapotranspiration.hargreavesSamani(air, high, low, ra),
@@ -84,9 +82,7 @@ class EvapotranspirationSeriesTest {
         assertEquals(hour.number("rn"), net, 1e-4);
         assertEquals(hour.number("g"), ReferenceEvapotranspiration.hourlySoilHeat(net), 1e-4);
         assertEquals(
-                hour.number("et0_fao56_mm_h"),
-                ReferenceEvapotranspiration.hourly(air, ea, wind, net, gamma()),
-                0.003);
+                hour.number("et0_fao56_mm_h"), ReferenceEvapotranspiration.hourly(air, ea, wind, net, gamma()), 0.003);
         assertEquals(
                 hour.number("et0_asce_short_mm_h"),
                 ReferenceEvapotranspiration.hourlyAsceShort(air, ea, wind, net, gamma()),
@@ -95,9 +91,10 @@ class EvapotranspirationSeriesTest {
 
     static Stream<List<Line>> seattleMonths() {
         List<Line> all = Reference.table("weather-soil/seattle-daily-et0.csv");
-        return IntStream.rangeClosed(1, 12).mapToObj(month -> all.stream()
-                .filter(line -> line.cells().get("date").substring(5, 7).equals("%02d".formatted(month)))
-                .toList());
+        return IntStream.rangeClosed(1, 12)
+                .mapToObj(month -> all.stream()
+                        .filter(line -> line.cells().get("date").substring(5, 7).equals("%02d".formatted(month)))
+                        .toList());
     }
 
     @ParameterizedTest(name = "Seattle 2012-2015 (independent series), month {index}: temperatures only")
@@ -108,8 +105,7 @@ class EvapotranspirationSeriesTest {
             double low = day.number("tmin_C");
             double ra = SolarGeometry.dailyRa(SEATTLE_LATITUDE, (int) day.number("J"));
             double wind = day.number("wind_m_s") * Psychrometrics.windFactor(10.0);
-            double hargreaves =
-                    ReferenceEvapotranspiration.hargreavesSamani((high + low) / 2.0, high, low, ra);
+            double hargreaves = ReferenceEvapotranspiration.hargreavesSamani((high + low) / 2.0, high, low, ra);
             double missing = ReferenceEvapotranspiration.fromTemperatures(
                     high, low, 0.0, wind, Radiation.INTERIOR, SEATTLE_ELEVATION, ra);
             assertEquals(day.number("ra_MJ_m2"), ra, 1e-3, day.label());

@@ -50,11 +50,8 @@ class PublishedWeatherRowsTest {
         f.put("fao56-ex12-Rns", r -> Radiation.netShortWave(r.input("Rs"), r.input("albedo")));
         f.put(
                 "fao56-ex12-Rn",
-                r -> Radiation.net(
-                        Radiation.netShortWave(r.input("Rs"), Radiation.REFERENCE_ALBEDO), r.input("Rnl")));
-        f.put(
-                "fao56-ex13-G2",
-                r -> ReferenceEvapotranspiration.monthlySoilHeat(r.input("T_prev"), r.input("T")));
+                r -> Radiation.net(Radiation.netShortWave(r.input("Rs"), Radiation.REFERENCE_ALBEDO), r.input("Rnl")));
+        f.put("fao56-ex13-G2", r -> ReferenceEvapotranspiration.monthlySoilHeat(r.input("T_prev"), r.input("T")));
         f.put("fao56-ex14-u2", r -> r.input("uz_m_s") * Psychrometrics.windFactor(r.input("z_m")));
         f.put("fao56-eq47-3m", r -> Psychrometrics.windFactor(r.input("z_m")));
         f.put(
@@ -95,8 +92,7 @@ class PublishedWeatherRowsTest {
         f.put("fao56-ex17-Rso", r -> Radiation.clearSky(r.input("z_m"), ra.applyAsDouble(r)));
         f.put("fao56-ex17-delta", r -> Psychrometrics.slope(r.input("T_C")));
         f.put("fao56-ex17-ET0", r -> {
-            double soil =
-                    ReferenceEvapotranspiration.monthlySoilHeat(r.input("T_month_prev"), r.input("T_month"));
+            double soil = ReferenceEvapotranspiration.monthlySoilHeat(r.input("T_month_prev"), r.input("T_month"));
             double rs = Radiation.fromSunshine(
                     r.input("n_h"), SolarGeometry.daylightHours(latitude(r), day(r)), ra.applyAsDouble(r));
             double clear = Radiation.clearSky(r.input("z_m"), ra.applyAsDouble(r));
@@ -107,8 +103,8 @@ class PublishedWeatherRowsTest {
     private static void uccle(Map<String, ToDoubleFunction<Row>> f) {
         ToDoubleFunction<Row> ra = r -> SolarGeometry.dailyRa(UCCLE, day(r));
         ToDoubleFunction<Row> rso = r -> Radiation.clearSky(r.input("z_m"), ra.applyAsDouble(r));
-        ToDoubleFunction<Row> rs = r -> Radiation.fromSunshine(
-                r.input("n_h"), SolarGeometry.daylightHours(UCCLE, day(r)), ra.applyAsDouble(r));
+        ToDoubleFunction<Row> rs = r ->
+                Radiation.fromSunshine(r.input("n_h"), SolarGeometry.daylightHours(UCCLE, day(r)), ra.applyAsDouble(r));
         f.put("fao56-ex18-u2", r -> KMH_10 * Psychrometrics.windFactor(10.0));
         f.put("fao56-ex18-ea", PublishedWeatherRowsTest::humidity);
         f.put("fao56-ex18-Ra", ra);
@@ -129,15 +125,12 @@ class PublishedWeatherRowsTest {
     private static void ndiaye(Map<String, ToDoubleFunction<Row>> f) {
         f.put("fao56-ex19-Rso", r -> {
             double noon = SolarGeometry.solarNoon(-r.input("Lm_degW"), -r.input("Lz_degW") * 240.0, day(r));
-            return Radiation.clearSky(
-                    r.input("z_m"), SolarGeometry.hourlyRa(NDIAYE, day(r), r.input("t") - 0.5, noon));
+            return Radiation.clearSky(r.input("z_m"), SolarGeometry.hourlyRa(NDIAYE, day(r), r.input("t") - 0.5, noon));
         });
         f.put("fao56-ex19-ea-02-03", PublishedWeatherRowsTest::hourlyVapour);
         f.put("fao56-ex19-Rn-14-15", PublishedWeatherRowsTest::hourlyNet);
         for (String hours : new String[] {"02-03", "14-15"}) {
-            f.put(
-                    "fao56-ex19-G-" + hours,
-                    r -> ReferenceEvapotranspiration.hourlySoilHeat(hourlyNet(r)));
+            f.put("fao56-ex19-G-" + hours, r -> ReferenceEvapotranspiration.hourlySoilHeat(hourlyNet(r)));
             f.put(
                     "fao56-ex19-ET0-" + hours,
                     r -> ReferenceEvapotranspiration.hourly(
@@ -174,8 +167,7 @@ class PublishedWeatherRowsTest {
 
     private static double daily(Row r, double ea, double wind, double rs, double clear, double soil) {
         double air = (r.input("Tmax_C") + r.input("Tmin_C")) / 2.0;
-        return ReferenceEvapotranspiration.daily(
-                air, saturation(r), ea, wind, net(r, ea, rs, clear), soil, gamma(r));
+        return ReferenceEvapotranspiration.daily(air, saturation(r), ea, wind, net(r, ea, rs, clear), soil, gamma(r));
     }
 
     private static double hourlyVapour(Row r) {
@@ -202,8 +194,8 @@ class PublishedWeatherRowsTest {
     @Test
     void leavesNoWeatherRowOut() {
         // Turf, soil and depletion rows of FAO-56 belong to the ground.
-        long weatherRows = Reference.published(id ->
-                        id.matches("(fao56-ex(0\\d|1\\d|20)|fao56-eq47|hargreaves|stull).*"))
+        long weatherRows = Reference.published(
+                        id -> id.matches("(fao56-ex(0\\d|1\\d|20)|fao56-eq47|hargreaves|stull).*"))
                 .peek(row -> assertTrue(FORMULAS.containsKey(row.id()), row.toString()))
                 .count();
         assertTrue(weatherRows >= 40, "only " + weatherRows + " rows");

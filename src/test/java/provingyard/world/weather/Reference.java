@@ -67,9 +67,7 @@ final class Reference {
     static Stream<Row> published(Predicate<String> ids) {
         try (InputStream in = FILES.open("weather-soil/published.json")) {
             JsonNode rows = new ObjectMapper().readTree(in);
-            return StreamSupport.stream(rows.spliterator(), false)
-                    .map(Row::new)
-                    .filter(row -> ids.test(row.id()));
+            return StreamSupport.stream(rows.spliterator(), false).map(Row::new).filter(row -> ids.test(row.id()));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
