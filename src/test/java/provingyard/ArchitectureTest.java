@@ -160,7 +160,8 @@ class ArchitectureTest {
                 continue;
             }
             try (var files = Files.list(folder)) {
-                for (Path file : files.filter(f -> f.toString().endsWith(".java")).toList()) {
+                for (Path file :
+                        files.filter(f -> f.toString().endsWith(".java")).toList()) {
                     List<String> lines = Files.readAllLines(file);
                     for (int i = 0; i < lines.size(); i++) {
                         String line = lines.get(i).strip();

@@ -112,5 +112,7 @@ public record Catalogue(
 
     /** A nominal size (m) with its inner diameter and wall (m). */
     public record PipeSize(
-            @In(Dimension.LENGTH) double nominal, @In(Dimension.LENGTH) double inner, @In(Dimension.LENGTH) double wall) {}
+            @In(Dimension.LENGTH) double nominal,
+            @In(Dimension.LENGTH) double inner,
+            @In(Dimension.LENGTH) double wall) {}
 }

@@ -13,7 +13,12 @@ import java.util.List;
  * @param mastery when the lesson counts as mastered
  */
 public record Lesson(
-        List<SensorKind> about, Text goal, Text brief, Text onTheRealYard, List<Objective> objectives, Mastery mastery) {
+        List<SensorKind> about,
+        Text goal,
+        Text brief,
+        Text onTheRealYard,
+        List<Objective> objectives,
+        Mastery mastery) {
 
     /** A skill ({@code K1} to {@code K10}) and what is wanted of it. */
     public record Objective(String skill, Text text) {}

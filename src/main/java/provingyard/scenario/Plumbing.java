@@ -48,13 +48,19 @@ public record Plumbing(
      * @param points flowing test point (curve: one) or pump curve (three, first at no flow)
      */
     public record Supply(
-            SupplyKind kind, String junction, @In(Dimension.PRESSURE) double pressure, List<FlowingPoint> points) {}
+            SupplyKind kind,
+            String junction,
+            @In(Dimension.PRESSURE) double pressure,
+            List<FlowingPoint> points) {}
 
     /** Pressure (Pa) at a flow (m3/s). */
-    public record FlowingPoint(@In(Dimension.FLOW) double flow, @In(Dimension.PRESSURE) double pressure) {}
+    public record FlowingPoint(
+            @In(Dimension.FLOW) double flow,
+            @In(Dimension.PRESSURE) double pressure) {}
 
     /** Where pipes join; elevation in m over the yard's datum. */
-    public record Junction(String id, Point at, @In(Dimension.LENGTH) double elevation) {}
+    public record Junction(
+            String id, Point at, @In(Dimension.LENGTH) double elevation) {}
 
     /**
      * A pipe.

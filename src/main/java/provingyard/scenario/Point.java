@@ -8,7 +8,9 @@ import provingyard.quantity.In;
 /** A place on the yard in m east (x) and north (y) of its south-west corner; in files {@code ["12 ft", "3 ft"]}. */
 @JsonFormat(shape = JsonFormat.Shape.ARRAY)
 @JsonPropertyOrder({"x", "y"})
-public record Point(@In(Dimension.LENGTH) double x, @In(Dimension.LENGTH) double y) {
+public record Point(
+        @In(Dimension.LENGTH) double x,
+        @In(Dimension.LENGTH) double y) {
 
     /** Distance to another point in m. */
     public double distance(Point other) {

@@ -10,6 +10,4 @@ import java.util.List;
  * @param pool faults that may be dealt to seats, as indices into the scenario's faults
  * @param tests tests allowed, by name; empty for all
  */
-public record ServiceCall(Text complaint, List<Text> shown, List<Integer> pool, List<String> tests) {
-
-}
+public record ServiceCall(Text complaint, List<Text> shown, List<Integer> pool, List<String> tests) {}

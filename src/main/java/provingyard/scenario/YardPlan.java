@@ -68,7 +68,9 @@ public record YardPlan(
             List<Point> outline) {}
 
     /** Fall of the ground: grade (m per m) toward a compass bearing in degrees. */
-    public record Slope(@In(Dimension.FRACTION) double grade, @In(Dimension.ANGLE) double toward) {}
+    public record Slope(
+            @In(Dimension.FRACTION) double grade,
+            @In(Dimension.ANGLE) double toward) {}
 
     /** What a structure is. */
     @EnumNaming(CamelCaseStrategy.class)

@@ -27,8 +27,7 @@ record FaultTimeline(List<Begin> begins) {
         for (int i = 0; i < scenario.faults().size(); i++) {
             FaultPlan.When when = scenario.faults().get(i).when();
             if (when != null && when.day() <= days) {
-                long tick = (long) (when.day() - 1) * MINUTES_A_DAY
-                        + when.at().toSecondOfDay() / 60;
+                long tick = (long) (when.day() - 1) * MINUTES_A_DAY + when.at().toSecondOfDay() / 60;
                 begins.add(new Begin(tick, i));
             }
         }

@@ -49,7 +49,10 @@ final class LedgerHash {
         numbers(w.runoff(), w.below(), w.offSite(), w.leaked(), w.storeChange());
         Ledger.Irrigation i = ledger.irrigation();
         numbers(i.supplied(), i.used(), i.drift(), i.overspray(), i.runoff(), i.below(), i.leaked(), i.storeChange());
-        numbers(ledger.ice().areaHours(), ledger.ice().areaHoursInTraffic(), ledger.ice().mornings());
+        numbers(
+                ledger.ice().areaHours(),
+                ledger.ice().areaHoursInTraffic(),
+                ledger.ice().mornings());
         numbers(
                 ledger.plants().dryAreaDays(),
                 ledger.plants().deadArea(),

@@ -56,7 +56,9 @@ final class PlumbingGraph {
             paths.put(
                     pipe.id(),
                     PipePath.of(
-                            pipe, nodes.get(pipe.from()).at(), nodes.get(pipe.to()).at()));
+                            pipe,
+                            nodes.get(pipe.from()).at(),
+                            nodes.get(pipe.to()).at()));
             stops.put(pipe.id(), new ArrayList<>());
         }
         plumbing.fittings().forEach(f -> stops.get(f.on()).add(new Stop(f.along(), f.id(), f)));
