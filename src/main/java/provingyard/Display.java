@@ -61,9 +61,7 @@ final class Display {
         }
         int number = Integer.parseInt(display.group("number"));
         String host = display.group("host");
-        return host.isEmpty() || host.equals("unix")
-                ? answersLocally(number)
-                : answersAt(host, X_PORT + number);
+        return host.isEmpty() || host.equals("unix") ? answersLocally(number) : answersAt(host, X_PORT + number);
     }
 
     private static boolean answersLocally(int number) {

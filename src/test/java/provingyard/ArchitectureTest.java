@@ -30,6 +30,7 @@ class ArchitectureTest {
 
     static {
         may("numeric");
+        may("text");
         may("quantity");
         may("scenario", "quantity");
         may("setup", "scenario", "quantity");
@@ -62,8 +63,8 @@ class ArchitectureTest {
                 "numeric");
         may("score", "season", "scenario", "quantity", "numeric");
         may("study", "season", "score", "setup", "scenario", "quantity", "numeric");
-        may("picture", "season", "score", "setup", "scenario", "quantity", "numeric");
-        may("report", "picture", "score", "study", "season", "setup", "scenario", "quantity", "numeric");
+        may("picture", "season", "score", "setup", "scenario", "quantity", "numeric", "text");
+        may("report", "picture", "score", "study", "season", "setup", "scenario", "quantity", "numeric", "text");
         may(
                 "cli",
                 "report",
@@ -80,8 +81,9 @@ class ArchitectureTest {
                 "setup",
                 "scenario",
                 "quantity",
-                "numeric");
-        may("ui", "report", "picture", "study", "score", "season", "setup", "scenario", "quantity", "numeric");
+                "numeric",
+                "text");
+        may("ui", "report", "picture", "study", "score", "season", "setup", "scenario", "quantity", "numeric", "text");
     }
 
     private static JavaClasses classes;

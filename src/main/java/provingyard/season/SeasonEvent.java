@@ -8,9 +8,16 @@ import java.util.Map;
  * @param tick minute of the season, 0 is the first
  * @param kind what happened
  * @param subject id of the zone, sensor, pipe or walk it happened to
+ * @param cause what brought it about: a sensor's id, {@code window}, {@code lock-out}, {@code master}, {@code flow},
+ *     {@code set-up} or {@code held}; empty where nothing did
  * @param values numbers that belong to it by name, in SI units, in a fixed order (never null)
  */
-public record SeasonEvent(long tick, Kind kind, String subject, Map<String, Double> values) {
+public record SeasonEvent(long tick, Kind kind, String subject, String cause, Map<String, Double> values) {
+
+    /** An event without a cause. */
+    public SeasonEvent(long tick, Kind kind, String subject, Map<String, Double> values) {
+        this(tick, kind, subject, "", values);
+    }
 
     /** Kinds of event. */
     public enum Kind {

@@ -21,8 +21,7 @@ public record Standing(Loss clock, Loss trainee, Optional<Loss> mark, Score scor
      * @param meanGap mean gap of the mark over its draws, USD; ignored where the mark is not known
      * @param overBudget the sensors cost more than the kit's budget
      */
-    static Standing of(
-            Loss clock, Loss trainee, Optional<Loss> mark, double meanGap, boolean overBudget, Costs costs) {
+    static Standing of(Loss clock, Loss trainee, Optional<Loss> mark, double meanGap, boolean overBudget, Costs costs) {
         Score score;
         if (overBudget) {
             score = Score.none(Score.Reason.OVER_BUDGET);

@@ -32,6 +32,8 @@ public final class Ground {
     private final Sum walkEvaporation;
     private final Sum runoff;
     private final Sum percolation;
+    private final Sum fromPlants;
+    private final Sum toPlants;
     private long minute;
     private long lastWater;
     private boolean standing;
@@ -56,6 +58,8 @@ public final class Ground {
         walkEvaporation = new Sum();
         runoff = new Sum();
         percolation = new Sum();
+        fromPlants = new Sum();
+        toPlants = new Sum();
         lastWater = -DRY_BEAT - 1;
     }
 
@@ -72,6 +76,8 @@ public final class Ground {
         walkEvaporation = from.walkEvaporation.copy();
         runoff = from.runoff.copy();
         percolation = from.percolation.copy();
+        fromPlants = from.fromPlants.copy();
+        toPlants = from.toPlants.copy();
         minute = from.minute;
         lastWater = from.lastWater;
         standing = from.standing;
@@ -114,6 +120,8 @@ public final class Ground {
         double rainTemperature = rainTemperature(weather);
         double left = fall * keptOff;
         double watered = 0;
+        double leftPlants = 0;
+        double cameToPlants = 0;
         standing = false;
         for (int c : cells.order()) {
             double rained = fall * cells.rainShare()[c];
@@ -133,6 +141,12 @@ public final class Ground {
             }
             if (over > 0) {
                 int down = cells.downhill()[c];
+                boolean ontoPlants = down >= 0 && cells.planted(down);
+                if (cells.planted(c) && !ontoPlants) {
+                    leftPlants += over;
+                } else if (!cells.planted(c) && ontoPlants) {
+                    cameToPlants += over;
+                }
                 if (down < 0) {
                     left += over;
                 } else {
@@ -143,6 +157,8 @@ public final class Ground {
         rain.add(fall * cells.count() * cells.area());
         irrigation.add(watered * cells.area());
         runoff.add(left * cells.area());
+        fromPlants.add(leftPlants * cells.area());
+        toPlants.add(cameToPlants * cells.area());
         if (fall > 0 || watered > 0) {
             lastWater = minute;
         }
@@ -183,6 +199,11 @@ public final class Ground {
                 runoff.value(),
                 percolation.value(),
                 store());
+    }
+
+    /** What passed between planted ground and the rest so far, and what the planted ground holds. */
+    public Flows flows() {
+        return new Flows(fromPlants.value(), toPlants.value(), soil.stored());
     }
 
     /** Water in soil, ponds, film and ice in m3. */
@@ -236,6 +257,11 @@ public final class Ground {
     public double iceMm(int cell) {
         int s = pavement.slotOf[cell];
         return s < 0 ? 0 : 1000 * pavement.ice(s);
+    }
+
+    /** Whether any paved cell carries ice. */
+    public boolean frozen() {
+        return pavement.frozen();
     }
 
     /** Surface temperature of a paved cell in °C; NaN elsewhere. */

@@ -212,6 +212,16 @@ final class Pavement {
         wetCells[k]--;
     }
 
+    /** Whether any cell carries ice. */
+    boolean frozen() {
+        for (int s = 0; s < count; s++) {
+            if (ice(s) > 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Water and ice in m3. */
     double stored() {
         Sum sum = new Sum();

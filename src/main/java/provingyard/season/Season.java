@@ -1,0 +1,403 @@
+package provingyard.season;
+
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import provingyard.control.Commands;
+import provingyard.control.ControlEvent;
+import provingyard.control.Controller;
+import provingyard.control.ControllerRecords;
+import provingyard.numeric.RandomStreams;
+import provingyard.scenario.Kit;
+import provingyard.scenario.Scenario;
+import provingyard.sensor.Readings;
+import provingyard.sensor.Sensors;
+import provingyard.setup.Placement;
+import provingyard.setup.SetUp;
+import provingyard.world.ground.Ground;
+import provingyard.world.ground.GroundSettings;
+import provingyard.world.ground.MinuteForcing;
+import provingyard.world.hydraulics.WaterFlows;
+import provingyard.world.weather.StoredHeat;
+import provingyard.world.weather.Weather;
+import provingyard.world.weather.WeatherSeries;
+
+/**
+ * One run of a site under a set-up, minute by minute: a pure function of the scenario, the seed and the list of (tick,
+ * set-up). Mutable; {@link #copy()} makes a keyframe that goes its own way. Not safe for several threads at once.
+ */
+public final class Season {
+
+    /** Version of the simulator's results; marks found by another version do not count. */
+    public static final String ENGINE = "1";
+
+    private static final int MINUTES_A_DAY = 1440;
+    private static final int SECONDS = 60;
+
+    /** A set-up and the tick from which it holds. */
+    public record Change(long tick, SetUp setUp) {}
+
+    private final Site site;
+    private final RandomStreams streams;
+    private final WeatherSeries weather;
+    private final long end;
+    private final Ground start;
+    private final double storeAtStart;
+    private final Ground ground;
+    private final Ground twin;
+    private final StoredHeat heat;
+    private final Tally tally;
+    private final LeakLog leakLog;
+    private final IceLog iceLog;
+    private final Series.Recorder recorder;
+    private final List<SeasonEvent> events;
+    private final List<Change> changes;
+    private Sensors sensors;
+    private Controller controller;
+    private Readings readings;
+    private WaterFlows flows;
+    private boolean[] open;
+    private boolean masterOpen;
+    private SetUp setUp;
+    private double spent;
+    private boolean raining;
+    private long tick;
+
+    private Season(
+            Site site, RandomStreams streams, WeatherSeries weather, FaultTimeline faults, int days, SetUp first) {
+        this.site = site;
+        this.streams = streams;
+        this.weather = weather;
+        this.end = (long) days * MINUTES_A_DAY;
+        Scenario scenario = site.scenario();
+        GroundSettings settings = new GroundSettings(
+                scenario.costs().stressAllowed(),
+                meanAir(weather, days),
+                GroundSettings.usual(0).supply(),
+                scenario.season().soilAtStart());
+        start = new Ground(site.cells(), settings);
+        ground = start.copy();
+        twin = start.copy();
+        storeAtStart = ground.totals().store();
+        heat = StoredHeat.none();
+        tally = new Tally();
+        leakLog = new LeakLog(scenario, faults);
+        iceLog = new IceLog(scenario.yard().surfaces());
+        recorder = new Series.Recorder(days * 24);
+        events = new ArrayList<>();
+        changes = new ArrayList<>(List.of(new Change(0, first)));
+        setUp = first;
+        spent = price(first, scenario.kit());
+        sensors = Sensors.of(scenario, first, streams);
+        controller = Controller.of(scenario, first);
+        readings = sensors.readings();
+        open = new boolean[site.waterworks().zones().size()];
+        masterOpen = site.waterworks().masterOpenAtRest();
+        flows = site.waterworks().flows(open, masterOpen, 0);
+    }
+
+    private Season(Season other) {
+        site = other.site;
+        streams = other.streams;
+        weather = other.weather;
+        end = other.end;
+        start = other.start;
+        storeAtStart = other.storeAtStart;
+        ground = other.ground.copy();
+        twin = other.twin.copy();
+        heat = other.heat.copy();
+        tally = other.tally.copy();
+        leakLog = other.leakLog.copy();
+        iceLog = other.iceLog.copy();
+        recorder = other.recorder.copy();
+        events = new ArrayList<>(other.events);
+        changes = new ArrayList<>(other.changes);
+        sensors = other.sensors.copy();
+        controller = other.controller.copy();
+        readings = other.readings;
+        flows = other.flows;
+        open = other.open.clone();
+        masterOpen = other.masterOpen;
+        setUp = other.setUp;
+        spent = other.spent;
+        raining = other.raining;
+        tick = other.tick;
+    }
+
+    /** The site's own season with another seed and number of days; events and faults are as the author wrote them. */
+    public static Season begin(Site site, long seed, int days, SetUp first) {
+        RandomStreams streams = new RandomStreams(seed);
+        FaultTimeline faults = FaultTimeline.ofOwnSeason(site.scenario(), days);
+        return new Season(site, streams, site.weather(days, streams), faults, days, first);
+    }
+
+    /** The site's own season as the author wrote it. */
+    public static Season begin(Site site, SetUp first) {
+        return begin(
+                site, site.scenario().season().seed(), site.scenario().season().days(), first);
+    }
+
+    /** Another season of the same place: draw {@code draw} of its climate, its events and its faults by their rates. */
+    public static Season drawn(Site site, int draw, SetUp first) {
+        int days = site.scenario().season().days();
+        RandomStreams own = new RandomStreams(site.scenario().season().seed());
+        RandomStreams streams = new RandomStreams(own.key("draw." + draw));
+        FaultTimeline faults = FaultTimeline.drawn(site.scenario(), days, streams);
+        return new Season(site, streams, site.drawnWeather(days, streams), faults, days, first);
+    }
+
+    /** The same season in the same minute, which then goes its own way. */
+    public Season copy() {
+        return new Season(this);
+    }
+
+    /** Minutes lived. */
+    public long tick() {
+        return tick;
+    }
+
+    /** The minute at which the season is over. */
+    public long end() {
+        return end;
+    }
+
+    /** Whether it was lived to its end. */
+    public boolean over() {
+        return tick >= end;
+    }
+
+    /** The site. */
+    public Site site() {
+        return site;
+    }
+
+    /** The set-up in force. */
+    public SetUp setUp() {
+        return setUp;
+    }
+
+    /** All set-ups with the ticks from which they held, in order. */
+    public List<Change> changes() {
+        return Collections.unmodifiableList(changes);
+    }
+
+    /** All that happened so far, in order. */
+    public List<SeasonEvent> events() {
+        return List.copyOf(events);
+    }
+
+    /** How many events there were so far. */
+    public int eventCount() {
+        return events.size();
+    }
+
+    /** The hours lived. */
+    public Series series() {
+        return recorder.series();
+    }
+
+    /** Changes the set-up from this minute on. */
+    public void change(SetUp next) {
+        if (next.equals(setUp)) {
+            return;
+        }
+        if (tick == 0) {
+            changes.clear();
+            spent = price(next, site.scenario().kit());
+        } else {
+            spent += newlyBought(next);
+            events.add(new SeasonEvent(tick, SeasonEvent.Kind.SET_UP_CHANGED, "set-up", Map.of()));
+        }
+        changes.add(new Change(tick, next));
+        sensors = sensors.changed(next);
+        controller = controller.changed(next);
+        readings = sensors.readings();
+        setUp = next;
+    }
+
+    /** Re-arms what the flow watch locked out or shut. */
+    public void rearm() {
+        controller.rearm();
+    }
+
+    /** Lives all that is left. */
+    public void liveToEnd() {
+        while (!over()) {
+            advance();
+        }
+    }
+
+    /** Lives one minute. */
+    public void advance() {
+        Weather now = weather.at(tick);
+        List<SeasonEvent> begun = leakLog.begin(tick);
+        events.addAll(begun);
+        if (leakLog.rearmIsDue(tick)) {
+            controller.rearm();
+        }
+        decide();
+        flows = site.waterworks().flows(open, masterOpen, leakLog.active());
+        MinuteForcing forcing = forcing(now);
+        double[] landed = water(forcing, now.windFrom());
+        ground.step(forcing, landed);
+        twin.step(forcing, null);
+        heat.advance(now);
+        SeasonSurroundings surroundings = new SeasonSurroundings(site, now, heat, ground, flows, landed);
+        readings = sensors.minute(tick, surroundings, SensorTroubles.of(site.scenario(), leakLog.active()));
+        note(now);
+        tick++;
+    }
+
+    private void decide() {
+        Commands commands = controller.decide(tick, clock(tick), readings);
+        open = commands.open();
+        masterOpen = commands.masterOpen();
+        for (ControlEvent raised : commands.events()) {
+            SeasonEvent event = told(raised);
+            events.add(event);
+            boolean alarm =
+                    switch (event.kind()) {
+                        case FLOW_HIGH, FLOW_UNSCHEDULED -> true;
+                        default -> false;
+                    };
+            if (alarm) {
+                events.addAll(leakLog.alarm(tick, event.subject(), flows::lost));
+            }
+        }
+        leakLog.look(tick, flows::lost);
+    }
+
+    private static SeasonEvent told(ControlEvent e) {
+        return new SeasonEvent(e.tick(), SeasonEvent.Kind.valueOf(e.kind().name()), e.subject(), e.cause(), e.values());
+    }
+
+    /** Lets this minute's water fly and land; gives m of water on each cell, or null when nothing runs. */
+    private double[] water(MinuteForcing forcing, double windFrom) {
+        Spraying.Landing landing = site.spraying().land(flows, forcing, windFrom);
+        tally.minute(
+                flows.supply() * SECONDS, landing.lost(), landing.beyond(), landing.paved(), flows.leaked() * SECONDS);
+        return landing.depth();
+    }
+
+    private static MinuteForcing forcing(Weather w) {
+        return new MinuteForcing(
+                w.rain(),
+                w.reference(),
+                w.air(),
+                w.dewPoint(),
+                w.wind(),
+                w.sun(),
+                w.cloud(),
+                w.sunAltitude(),
+                w.sunBearing());
+    }
+
+    private void note(Weather now) {
+        boolean rains = now.rain() > 0;
+        if (rains != raining) {
+            raining = rains;
+            SeasonEvent.Kind kind = rains ? SeasonEvent.Kind.RAIN_BEGAN : SeasonEvent.Kind.RAIN_ENDED;
+            events.add(new SeasonEvent(tick, kind, "rain", Map.of()));
+        }
+        events.addAll(iceLog.minute(tick, icedAreas()));
+        double soil = recorder.hourIsDue() ? meanWetness() : 0;
+        recorder.minute(now.air(), now.rain(), now.wind(), now.sun(), flows.supply(), soil);
+    }
+
+    /** Iced m2 of each surface; the grounds are asked only while something may be frozen. */
+    private double[] icedAreas() {
+        double[] areas = new double[site.scenario().yard().surfaces().size()];
+        if (ground.frozen()) {
+            for (int s : site.yard().walks()) {
+                areas[s] = ground.icedArea(s, twin);
+            }
+        }
+        return areas;
+    }
+
+    private double meanWetness() {
+        double sum = 0;
+        int planted = 0;
+        for (int c = 0; c < site.yard().cells(); c++) {
+            if (site.yard().planted(c)) {
+                sum += ground.wetness(c);
+                planted++;
+            }
+        }
+        return planted == 0 ? 0 : sum / planted;
+    }
+
+    /** Standard time of the place at a tick. */
+    public LocalDateTime clock(long at) {
+        return site.scenario().season().from().atStartOfDay().plusMinutes(at);
+    }
+
+    /** Where the water went so far. */
+    public Ledger ledger() {
+        return new Ledger(
+                tally.water(ground, storeAtStart),
+                tally.irrigation(ground, twin),
+                iceLog.ice(),
+                new Ledger.Plants(
+                        ground.dryAreaDays(),
+                        ground.deadArea(),
+                        ground.refillVolume(start, site.spraying().watered())));
+    }
+
+    /** What the season came to so far, as scoring sees it. */
+    public Outcome outcome() {
+        int days = (int) (tick / MINUTES_A_DAY);
+        double life = site.scenario().costs().sensorLife();
+        return new Outcome(days, ledger(), leakLog.leaks(), spent, days * 86400.0 / life);
+    }
+
+    /** Fingerprint of ledger, leaks and events. */
+    public String ledgerHash() {
+        return LedgerHash.of(outcome(), events);
+    }
+
+    /** What a technician reads at the controller: runs and nights so far. */
+    public ControllerRecords records() {
+        return controller.records();
+    }
+
+    /** The yard at this minute, as plain values. */
+    public Snapshot snapshot() {
+        long shown = Math.max(0, tick - 1);
+        Weather now = weather.at(shown);
+        return new SnapshotMaker(site, now, ground, twin, flows)
+                .make(tick, clock(tick), setUp, readings, controller, open, masterOpen, ledger(), spent);
+    }
+
+    private double newlyBought(SetUp next) {
+        double sum = 0;
+        for (Placement placement : next.sensors()) {
+            if (setUp.sensor(placement.id()).isEmpty()) {
+                Kit.Item item = site.scenario().kit().item(placement.kind());
+                sum += item == null ? 0 : item.price();
+            }
+        }
+        return sum;
+    }
+
+    private static double price(SetUp setUp, Kit kit) {
+        double sum = 0;
+        for (Placement placement : setUp.sensors()) {
+            Kit.Item item = kit.item(placement.kind());
+            sum += item == null ? 0 : item.price();
+        }
+        return sum;
+    }
+
+    private static double meanAir(WeatherSeries weather, int days) {
+        double sum = 0;
+        int hours = 0;
+        for (long t = 0; t < (long) Math.min(days, 10) * MINUTES_A_DAY; t += 60) {
+            sum += weather.at(t).air();
+            hours++;
+        }
+        return sum / hours;
+    }
+}

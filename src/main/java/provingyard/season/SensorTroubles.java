@@ -1,0 +1,36 @@
+package provingyard.season;
+
+import java.util.ArrayList;
+import java.util.List;
+import provingyard.scenario.FaultPlan;
+import provingyard.scenario.Scenario;
+import provingyard.sensor.SensorFaults;
+
+/** What the acting faults do to the sensors. */
+final class SensorTroubles {
+
+    private SensorTroubles() {}
+
+    static SensorFaults of(Scenario scenario, long active) {
+        if (active == 0) {
+            return SensorFaults.NONE;
+        }
+        List<SensorFaults.Fault> faults = new ArrayList<>();
+        for (int i = 0; i < scenario.faults().size(); i++) {
+            FaultPlan plan = scenario.faults().get(i);
+            SensorFaults.Kind kind =
+                    switch (plan.kind()) {
+                        case RAIN_STUCK -> SensorFaults.Kind.RAIN_STUCK_WET;
+                        case WIND_SEIZED -> SensorFaults.Kind.WIND_SEIZED;
+                        case FREEZE_READS_WARM -> SensorFaults.Kind.FREEZE_READS_WARM;
+                        case FLOW_JAMMED -> SensorFaults.Kind.FLOW_JAMMED;
+                        case SOIL_VOID -> SensorFaults.Kind.SOIL_VOID;
+                        default -> null;
+                    };
+            if (kind != null && (active >> i & 1) != 0) {
+                faults.add(new SensorFaults.Fault(kind, plan.on(), plan.amount()));
+            }
+        }
+        return faults.isEmpty() ? SensorFaults.NONE : new SensorFaults(faults);
+    }
+}

@@ -1,0 +1,128 @@
+package provingyard.season;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import provingyard.numeric.RandomStreams;
+import provingyard.scenario.Point;
+import provingyard.scenario.Scenario;
+import provingyard.scenario.ScenarioWriter;
+import provingyard.scenario.Sites;
+import provingyard.world.ground.GroundCells;
+import provingyard.world.hydraulics.Waterworks;
+import provingyard.world.weather.DataFiles;
+import provingyard.world.weather.LocalClimate;
+import provingyard.world.weather.Spot;
+import provingyard.world.weather.WeatherSeries;
+import provingyard.world.yard.Yard;
+
+/**
+ * A scenario made ready: all that does not change while seasons are lived, shared by them and safe to read from several
+ * threads.
+ */
+public final class Site {
+
+    private static final DataFiles FILES = path -> Sites.resource("shared/reference/" + path);
+
+    private final Scenario scenario;
+    private final Yard yard;
+    private final LocalClimate climate;
+    private final GroundCells cells;
+    private final Waterworks waterworks;
+    private final Spraying spraying;
+    private final Siting siting;
+    private final boolean[] sprayed;
+    private final Map<Place, Spot> spots = new ConcurrentHashMap<>();
+
+    private record Place(double x, double y, double height) {}
+
+    private Site(Scenario scenario) {
+        this.scenario = scenario;
+        yard = Yard.of(scenario);
+        climate = LocalClimate.of(yard, scenario);
+        cells = GroundCells.of(yard, scenario.catalogue());
+        waterworks = Waterworks.of(scenario);
+        spraying = new Spraying(scenario, cells);
+        siting = new Siting(this);
+        sprayed = spraying.sprinklers().reached();
+    }
+
+    /** Makes a scenario ready. */
+    public static Site of(Scenario scenario) {
+        return new Site(scenario);
+    }
+
+    /** The document. */
+    public Scenario scenario() {
+        return scenario;
+    }
+
+    /** Answers about places and settings, for the screen and for searches. */
+    public Siting siting() {
+        return siting;
+    }
+
+    /** Hexadecimal SHA-256 of the document as the writer writes it. */
+    public String contentHash() {
+        try {
+            byte[] text = ScenarioWriter.write(scenario).getBytes(StandardCharsets.UTF_8);
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(text));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has SHA-256", e);
+        }
+    }
+
+    Yard yard() {
+        return yard;
+    }
+
+    LocalClimate climate() {
+        return climate;
+    }
+
+    GroundCells cells() {
+        return cells;
+    }
+
+    Waterworks waterworks() {
+        return waterworks;
+    }
+
+    Spraying spraying() {
+        return spraying;
+    }
+
+    /** The climate at a place, asked of the yard once. */
+    Spot spot(Point at, double height) {
+        return spots.computeIfAbsent(new Place(at.x(), at.y(), height), p -> climate.at(p.x(), p.y(), p.height()));
+    }
+
+    /** Whether some head's water lands at a place in calm air. */
+    boolean sprayed(Point at) {
+        int cell = yard.cellAt(at.x(), at.y());
+        return cell >= 0 && sprayed[cell];
+    }
+
+    /** Whether the scenario's i-th fault is an opening in a pipe. */
+    boolean isLeak(int fault) {
+        return switch (scenario.faults().get(fault).kind()) {
+            case MAINLINE_BREAK, MAINLINE_LEAK, LATERAL_BREAK -> true;
+            default -> false;
+        };
+    }
+
+    /** The weather of the site's own season. */
+    WeatherSeries weather(int days, RandomStreams streams) {
+        return WeatherSeries.of(
+                scenario.weather(), scenario.place(), scenario.season().from(), days, streams, FILES);
+    }
+
+    /** The weather of another season of the same climate. */
+    WeatherSeries drawnWeather(int days, RandomStreams streams) {
+        return WeatherSeries.drawn(
+                scenario.weather(), scenario.place(), scenario.season().from(), days, streams, FILES);
+    }
+}

@@ -1,0 +1,72 @@
+package provingyard.season;
+
+import provingyard.scenario.Scenario;
+import provingyard.world.ground.GroundCells;
+import provingyard.world.ground.MinuteForcing;
+import provingyard.world.ground.SprayAir;
+import provingyard.world.ground.SprayFate;
+import provingyard.world.ground.Sprinklers;
+import provingyard.world.hydraulics.WaterFlows;
+
+/** Lets a minute's water fly from heads and drip lines and land; safe for several threads. */
+final class Spraying {
+
+    private static final double SECONDS = 60;
+    private static final double LEAST_FLOW = 1e-12;
+
+    /**
+     * Where a minute's water went, in m3.
+     *
+     * @param depth m of water on each cell; null when nothing ran
+     * @param lost drifted off or evaporated before it landed
+     * @param beyond thrown beyond the yard
+     * @param paved landed on paving and buildings
+     */
+    record Landing(double[] depth, double lost, double beyond, double paved) {
+
+        static final Landing NONE = new Landing(null, 0, 0, 0);
+    }
+
+    private final Sprinklers sprinklers;
+    private final GroundCells cells;
+    private final boolean[] watered;
+
+    Spraying(Scenario scenario, GroundCells cells) {
+        this.cells = cells;
+        sprinklers = new Sprinklers(scenario.plumbing(), scenario.catalogue(), cells);
+        watered = sprinklers.reached();
+        for (int c = 0; c < watered.length; c++) {
+            watered[c] &= cells.planted(c);
+        }
+    }
+
+    /** Planted cells that some head or drip line reaches. */
+    boolean[] watered() {
+        return watered;
+    }
+
+    Sprinklers sprinklers() {
+        return sprinklers;
+    }
+
+    Landing land(WaterFlows flows, MinuteForcing weather, double windFrom) {
+        double[] landed = null;
+        SprayFate fate = new SprayFate();
+        SprayAir air = SprayAir.of(weather, windFrom);
+        for (int h = 0; h < flows.heads().length; h++) {
+            if (flows.heads()[h] > LEAST_FLOW) {
+                landed = landed == null ? new double[cells.count()] : landed;
+                sprinklers.spray(h, flows.heads()[h] * SECONDS, flows.headPressures()[h], air, landed, fate);
+            }
+        }
+        for (int d = 0; d < flows.drips().length; d++) {
+            if (flows.drips()[d] > LEAST_FLOW) {
+                landed = landed == null ? new double[cells.count()] : landed;
+                sprinklers.drip(d, flows.drips()[d] * SECONDS, landed, fate);
+            }
+        }
+        return landed == null
+                ? Landing.NONE
+                : new Landing(landed, fate.drift(), fate.offSite(), fate.onPaving() + fate.onBuildings());
+    }
+}

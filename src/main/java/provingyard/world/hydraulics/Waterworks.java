@@ -1,0 +1,465 @@
+package provingyard.world.hydraulics;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import provingyard.numeric.Deterministic;
+import provingyard.scenario.Catalogue;
+import provingyard.scenario.FaultPlan;
+import provingyard.scenario.Plumbing;
+import provingyard.scenario.Point;
+import provingyard.scenario.Scenario;
+
+/**
+ * The site's plumbing made ready: which valves are open and which faults act decide all flows. Each configuration is
+ * solved once, from a cold start, and kept; so the answer depends on the configuration alone and not on the way to it.
+ * Safe for several threads.
+ */
+public final class Waterworks {
+
+    /** Density of water times standard gravity, N/m3 (1000 kg/m3, 9.80665 m/s2). */
+    private static final double WEIGHT = 9806.65;
+
+    /** Discharge coefficient of a sharp-edged orifice (handbook value 0.6 to 0.62). */
+    private static final double ORIFICE = 0.61;
+
+    /** Pressure head in m at which leaks with other exponents than 0.5 pass what a plain orifice passes. */
+    private static final double LEAK_REFERENCE = 30;
+
+    private static final double VISCOSITY = 1.1386e-6;
+    private static final double FASTEST = 6;
+    private static final int CURVE_POINTS = 24;
+
+    /** A configuration: zones the controller opens, master valve, faults that act (one bit each). */
+    private record Configuration(long zones, boolean master, long faults) {}
+
+    private final Scenario scenario;
+    private final PlumbingGraph graph;
+    private final Network network;
+    private final List<Plumbing.Fitting> zones = new ArrayList<>();
+    private final List<Plumbing.Fitting> masters = new ArrayList<>();
+    private final Map<Configuration, WaterFlows> known = new ConcurrentHashMap<>();
+
+    private Waterworks(Scenario scenario) {
+        this.scenario = scenario;
+        graph = PlumbingGraph.of(scenario);
+        for (Plumbing.Fitting fitting : scenario.plumbing().fittings()) {
+            if (fitting.kind() == Plumbing.FittingKind.ZONE_VALVE) {
+                zones.add(fitting);
+            } else if (fitting.kind() == Plumbing.FittingKind.MASTER_VALVE) {
+                masters.add(fitting);
+            }
+        }
+        network = build();
+    }
+
+    /** The plumbing of a site; at most 63 zones and 63 faults. */
+    public static Waterworks of(Scenario scenario) {
+        return new Waterworks(scenario);
+    }
+
+    /** Zone valve ids, in the document's order. */
+    public List<String> zones() {
+        return zones.stream().map(Plumbing.Fitting::id).toList();
+    }
+
+    /** Whether water stands behind the master valve while nothing runs (also where there is none). */
+    public boolean masterOpenAtRest() {
+        return masters.stream().allMatch(m -> m.normally() == Plumbing.Normally.OPEN);
+    }
+
+    /** The drawn way of a pipe. */
+    public PipePath path(String pipe) {
+        return graph.paths().get(pipe);
+    }
+
+    /** Pipes on which no zone valve's water runs: service and mainline, in the document's order. */
+    public List<String> mainline() {
+        List<String> main = new ArrayList<>();
+        for (Plumbing.Pipe pipe : scenario.plumbing().pipes()) {
+            boolean lateral = graph.laterals().values().stream().anyMatch(l -> l.contains(pipe.id()));
+            if (!lateral) {
+                main.add(pipe.id());
+            }
+        }
+        return main;
+    }
+
+    /** Inner diameter of a pipe in m. */
+    public double innerDiameter(String pipe) {
+        Plumbing.Pipe plan = scenario.plumbing().pipes().stream()
+                .filter(p -> p.id().equals(pipe))
+                .findFirst()
+                .orElseThrow();
+        return PlumbingGraph.size(graph.make(plan), plan.size()).inner();
+    }
+
+    /**
+     * Straight pipe around a place: m to the next bend, fitting, tap or pipe end, up the way and down the way.
+     *
+     * @return upstream and downstream length
+     */
+    public double[] straight(String pipe, double along) {
+        double up = along;
+        double down = path(pipe).length() - along;
+        List<Double> disturbances = new ArrayList<>(path(pipe).corners());
+        scenario.plumbing().fittings().stream()
+                .filter(f -> f.on().equals(pipe))
+                .forEach(f -> disturbances.add(f.along()));
+        graph.parts().stream()
+                .filter(p -> p.pipe().equals(pipe) && p.start() > 0)
+                .forEach(p -> {
+                    boolean tapped = graph.taps().stream()
+                            .anyMatch(t -> t.node().equals(p.from()) && !t.id().startsWith("leak-"));
+                    if (tapped) {
+                        disturbances.add(p.start());
+                    }
+                });
+        for (double at : disturbances) {
+            if (at <= along) {
+                up = Math.min(up, along - at);
+            } else {
+                down = Math.min(down, at - along);
+            }
+        }
+        return new double[] {up, down};
+    }
+
+    /** Where a leak or break of the scenario is. */
+    public Point leakAt(int fault) {
+        FaultPlan plan = scenario.faults().get(fault);
+        return path(plan.on()).pointAt(plan.along());
+    }
+
+    /**
+     * What flows.
+     *
+     * @param open zones that the controller opens, in the document's order
+     * @param masterOpen whether the controller lets the master valve be open
+     * @param faults bit i is set while the scenario's i-th fault acts
+     */
+    public WaterFlows flows(boolean[] open, boolean masterOpen, long faults) {
+        long mask = 0;
+        for (int i = 0; i < open.length; i++) {
+            mask |= open[i] ? 1L << i : 0;
+        }
+        Configuration configuration = new Configuration(mask, masterOpen, faults & hydraulic());
+        WaterFlows flows = known.get(configuration);
+        if (flows == null) {
+            flows = solve(configuration);
+            known.put(configuration, flows);
+        }
+        return flows;
+    }
+
+    private long hydraulic() {
+        long mask = 0;
+        for (int i = 0; i < scenario.faults().size(); i++) {
+            boolean hydraulic =
+                    switch (scenario.faults().get(i).kind()) {
+                        case RAIN_STUCK, WIND_SEIZED, FREEZE_READS_WARM, FLOW_JAMMED, SOIL_VOID -> false;
+                        default -> true;
+                    };
+            mask |= hydraulic ? 1L << i : 0;
+        }
+        return mask;
+    }
+
+    private Network build() {
+        Plumbing plumbing = scenario.plumbing();
+        NetworkBuilder b = Network.builder();
+        for (PlumbingGraph.Node node : graph.nodes()) {
+            if (node.id().equals(plumbing.supply().junction())) {
+                supply(b, plumbing.supply(), node);
+            } else {
+                b.node(node.id(), node.elevation());
+            }
+        }
+        graph.parts().forEach(part -> pipe(b, part));
+        graph.devices().forEach(device -> device(b, device));
+        for (PlumbingGraph.Tap tap : graph.taps()) {
+            outlet(b, tap);
+        }
+        return b.build();
+    }
+
+    private void supply(NetworkBuilder b, Plumbing.Supply supply, PlumbingGraph.Node node) {
+        double z = node.elevation();
+        List<Plumbing.FlowingPoint> points = supply.points();
+        switch (supply.kind()) {
+            case FIXED -> b.source(node.id(), z + supply.pressure() / WEIGHT);
+            case CURVE ->
+                b.supply(
+                        node.id(),
+                        z,
+                        z + supply.pressure() / WEIGHT,
+                        points.get(0).flow(),
+                        z + points.get(0).pressure() / WEIGHT);
+            case PUMP -> {
+                b.source(node.id() + ".suction", z);
+                b.node(node.id(), z);
+                double[] flows =
+                        points.stream().mapToDouble(Plumbing.FlowingPoint::flow).toArray();
+                double[] lifts =
+                        points.stream().mapToDouble(p -> p.pressure() / WEIGHT).toArray();
+                b.pump(node.id() + ".pump", node.id() + ".suction", node.id(), flows, lifts, true);
+            }
+        }
+    }
+
+    private void pipe(NetworkBuilder b, PlumbingGraph.Part part) {
+        Plumbing.Pipe plan = scenario.plumbing().pipes().stream()
+                .filter(p -> p.id().equals(part.pipe()))
+                .findFirst()
+                .orElseThrow();
+        Catalogue.PipeMake make = graph.make(plan);
+        double inner = PlumbingGraph.size(make, plan.size()).inner();
+        if (scenario.plumbing().friction() == Plumbing.Friction.DARCY_WEISBACH) {
+            b.darcyPipe(
+                    part.id(),
+                    part.from(),
+                    part.to(),
+                    part.length(),
+                    inner,
+                    make.roughness(),
+                    VISCOSITY,
+                    part.losses(),
+                    false,
+                    true);
+        } else {
+            b.pipe(
+                    part.id(),
+                    part.from(),
+                    part.to(),
+                    part.length(),
+                    inner,
+                    make.hazenWilliams(),
+                    part.losses(),
+                    false,
+                    true);
+        }
+    }
+
+    private void device(NetworkBuilder b, PlumbingGraph.Device device) {
+        Plumbing.Fitting f = device.fitting();
+        switch (f.kind()) {
+            case BACKFLOW_PREVENTER, CHECK_VALVE -> oneWay(b, device);
+            case REGULATOR ->
+                b.prv(f.id(), device.from(), device.to(), f.size(), f.losses(), f.setting() / WEIGHT, true);
+            case ZONE_VALVE -> {
+                b.valve(f.id(), device.from(), device.to(), f.size(), f.losses(), false);
+                weep(b, device);
+            }
+            default -> b.valve(f.id(), device.from(), device.to(), f.size(), f.losses(), true);
+        }
+    }
+
+    /** Loss = opening loss + K velocity heads; nothing flows back. */
+    private static void oneWay(NetworkBuilder b, PlumbingGraph.Device device) {
+        Plumbing.Fitting f = device.fitting();
+        double area = Math.PI / 4 * f.size() * f.size();
+        double[] flows = new double[CURVE_POINTS + 1];
+        double[] losses = new double[CURVE_POINTS + 1];
+        for (int i = 0; i <= CURVE_POINTS; i++) {
+            double v = FASTEST * i / CURVE_POINTS;
+            flows[i] = v * area;
+            losses[i] = f.opensAt() / WEIGHT + f.losses() * v * v / (2 * Constants.GRAVITY_M_S2);
+        }
+        b.device(f.id(), device.from(), device.to(), flows, losses, true);
+    }
+
+    /** A second, narrow way past a valve that may weep: an orifice of the fault's opening, as a loss coefficient. */
+    private void weep(NetworkBuilder b, PlumbingGraph.Device device) {
+        Plumbing.Fitting f = device.fitting();
+        for (int i = 0; i < scenario.faults().size(); i++) {
+            FaultPlan fault = scenario.faults().get(i);
+            if (fault.kind() == FaultPlan.Kind.VALVE_WEEPS && fault.on().equals(f.id())) {
+                double ratio = Math.PI / 4 * f.size() * f.size() / (ORIFICE * fault.opening());
+                b.valve("weep-" + i, device.from(), device.to(), f.size(), ratio * ratio, false);
+            }
+        }
+    }
+
+    private void outlet(NetworkBuilder b, PlumbingGraph.Tap tap) {
+        for (Plumbing.Head head : scenario.plumbing().heads()) {
+            if (head.id().equals(tap.id())) {
+                Catalogue.Nozzle nozzle = nozzle(head.nozzle());
+                double share = nozzle.scalesWithArc() ? head.sweep() / 360 : 1;
+                b.outlet(tap.id(), tap.node(), factor(nozzle, share), nozzle.exponent());
+                return;
+            }
+        }
+        for (Plumbing.DripLine drip : scenario.plumbing().drips()) {
+            if (drip.id().equals(tap.id())) {
+                Catalogue.Nozzle nozzle = nozzle(drip.nozzle());
+                b.outlet(tap.id(), tap.node(), factor(nozzle, drip.emitters()), nozzle.exponent());
+                return;
+            }
+        }
+        for (int i = 0; i < scenario.faults().size(); i++) {
+            if (PlumbingGraph.leakId(i).equals(tap.id())) {
+                b.outlet(tap.id(), tap.node(), 0, scenario.faults().get(i).leakExponent());
+            }
+        }
+    }
+
+    /** k of q = k p^n, p in m of water, through a nozzle's design point. */
+    private static double factor(Catalogue.Nozzle nozzle, double times) {
+        return times * nozzle.flow() / Deterministic.pow(nozzle.pressure() / WEIGHT, nozzle.exponent());
+    }
+
+    private Catalogue.Nozzle nozzle(String id) {
+        return scenario.catalogue().nozzles().stream()
+                .filter(n -> n.id().equals(id))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** k of a leak q = k p^N1: Cd A sqrt(2 g p) for N1 = 0.5; else scaled to pass the same at the reference pressure. */
+    private static double leakFactor(FaultPlan fault) {
+        double plain = ORIFICE * fault.opening() * Math.sqrt(2 * Constants.GRAVITY_M_S2);
+        return plain * Deterministic.pow(LEAK_REFERENCE, 0.5 - fault.leakExponent());
+    }
+
+    private WaterFlows solve(Configuration configuration) {
+        NetworkState state = network.newState();
+        for (int z = 0; z < zones.size(); z++) {
+            state.setOpen(network.link(zones.get(z).id()), (configuration.zones() >> z & 1) != 0);
+        }
+        masters.forEach(m -> state.setOpen(network.link(m.id()), configuration.master()));
+        for (int i = 0; i < scenario.faults().size(); i++) {
+            if ((configuration.faults() >> i & 1) != 0) {
+                apply(state, i, scenario.faults().get(i));
+            }
+        }
+        new NetworkSolver(network).solve(state);
+        return read(state, configuration);
+    }
+
+    private void apply(NetworkState state, int index, FaultPlan fault) {
+        switch (fault.kind()) {
+            case MAINLINE_BREAK, MAINLINE_LEAK, LATERAL_BREAK ->
+                state.setOutletK(network.outlet(PlumbingGraph.leakId(index)), leakFactor(fault));
+            case VALVE_STUCK_OPEN -> state.setOpen(network.link(fault.on()), true);
+            case VALVE_STUCK_SHUT -> state.setOpen(network.link(fault.on()), false);
+            case VALVE_WEEPS -> state.setOpen(network.link("weep-" + index), true);
+            case HEAD_BROKEN -> scale(state, fault.on(), 1 + fault.amount());
+            case NOZZLE_CLOGGED -> scale(state, fault.on(), Math.max(0, 1 - fault.amount()));
+            default -> {
+                // Faults of sensors do not touch the water.
+            }
+        }
+    }
+
+    private void scale(NetworkState state, String head, double by) {
+        int outlet = network.outlet(head);
+        state.setOutletK(outlet, state.outletK(outlet) * by);
+    }
+
+    private WaterFlows read(NetworkState state, Configuration configuration) {
+        Plumbing plumbing = scenario.plumbing();
+        int n = plumbing.heads().size();
+        double[] heads = new double[n];
+        double[] pressures = new double[n];
+        double supply = 0;
+        for (int i = 0; i < n; i++) {
+            String id = plumbing.heads().get(i).id();
+            heads[i] = state.outletFlow(network.outlet(id));
+            pressures[i] = WEIGHT * state.pressureHead(network.node(tapNode(id)));
+            supply += heads[i];
+        }
+        double[] drips = new double[plumbing.drips().size()];
+        for (int i = 0; i < drips.length; i++) {
+            drips[i] = state.outletFlow(network.outlet(plumbing.drips().get(i).id()));
+            supply += drips[i];
+        }
+        double[] zoneFlows = new double[zones.size()];
+        double[] zonePressures = new double[zones.size()];
+        for (PlumbingGraph.Device device : graph.devices()) {
+            int z = zones.indexOf(device.fitting());
+            if (z >= 0) {
+                zoneFlows[z] = state.flow(network.link(device.fitting().id()));
+                zonePressures[z] = WEIGHT * state.pressureHead(network.node(device.to()));
+            }
+        }
+        double[] faults = new double[scenario.faults().size()];
+        double leaked = 0;
+        for (int i = 0; i < faults.length; i++) {
+            faults[i] = lost(state, configuration, i, zoneFlows, heads);
+            leaked += PlumbingGraph.leaks(scenario.faults().get(i)) ? faults[i] : 0;
+        }
+        return new WaterFlows(
+                heads,
+                pressures,
+                drips,
+                faults,
+                zoneFlows,
+                zonePressures,
+                parts(state),
+                leaked,
+                supply + leaked,
+                state.problem());
+    }
+
+    private String tapNode(String id) {
+        return graph.taps().stream()
+                .filter(t -> t.id().equals(id))
+                .findFirst()
+                .orElseThrow()
+                .node();
+    }
+
+    private double lost(NetworkState state, Configuration configuration, int i, double[] zoneFlows, double[] heads) {
+        FaultPlan fault = scenario.faults().get(i);
+        if ((configuration.faults() >> i & 1) == 0) {
+            return 0;
+        }
+        return switch (fault.kind()) {
+            case MAINLINE_BREAK, MAINLINE_LEAK, LATERAL_BREAK ->
+                state.outletFlow(network.outlet(PlumbingGraph.leakId(i)));
+            case VALVE_STUCK_OPEN -> {
+                int z = zones().indexOf(fault.on());
+                yield (configuration.zones() >> z & 1) != 0 ? 0 : zoneFlows[z];
+            }
+            case VALVE_WEEPS -> {
+                int z = zones().indexOf(fault.on());
+                yield (configuration.zones() >> z & 1) != 0 ? 0 : state.flow(network.link("weep-" + i));
+            }
+            case HEAD_BROKEN -> {
+                int h = headIndex(fault.on());
+                yield heads[h] * fault.amount() / (1 + fault.amount());
+            }
+            default -> 0;
+        };
+    }
+
+    private int headIndex(String id) {
+        List<Plumbing.Head> heads = scenario.plumbing().heads();
+        for (int i = 0; i < heads.size(); i++) {
+            if (heads.get(i).id().equals(id)) {
+                return i;
+            }
+        }
+        throw new IllegalArgumentException("no head " + id);
+    }
+
+    private Map<String, List<WaterFlows.PartFlow>> parts(NetworkState state) {
+        Map<String, List<WaterFlows.PartFlow>> all = new LinkedHashMap<>();
+        for (PlumbingGraph.Part part : graph.parts()) {
+            all.computeIfAbsent(part.pipe(), p -> new ArrayList<>())
+                    .add(new WaterFlows.PartFlow(
+                            part.start(),
+                            state.flow(network.link(part.id())),
+                            WEIGHT * state.pressureHead(network.node(part.from()))));
+        }
+        return all;
+    }
+
+    /** Zones' laterals by zone valve id. */
+    public Map<String, Set<String>> laterals() {
+        return graph.laterals();
+    }
+}
