@@ -67,6 +67,12 @@ public record Ledger(Water water, Irrigation irrigation, Ice ice, Plants plants)
             double leaked,
             double storeChange) {
 
+        /** What is missing or too much in this balance, as a share of the water supplied. */
+        public double closure() {
+            double rest = supplied - (used + drift + overspray + runoff + below + leaked + storeChange);
+            return supplied <= 0 ? Math.abs(rest) : Math.abs(rest) / supplied;
+        }
+
         /** Water wasted, in m3: no litre twice; negative shares count as nothing. */
         public double wasted() {
             return Math.max(0, drift)

@@ -39,6 +39,9 @@ public final class Season {
     /** A set-up and the tick from which it holds. */
     public record Change(long tick, SetUp setUp) {}
 
+    /** From a sunset to the next sunrise, in ticks. */
+    public record Night(long from, long to) {}
+
     private final Site site;
     private final RandomStreams streams;
     private final WeatherSeries weather;
@@ -196,6 +199,18 @@ public final class Season {
     /** The hours lived. */
     public Series series() {
         return recorder.series();
+    }
+
+    /** Nights from sunset to sunrise that touch the season, in ticks. */
+    public List<Night> nights() {
+        List<Night> nights = new ArrayList<>();
+        int days = (int) (end / MINUTES_A_DAY);
+        nights.add(new Night(0, weather.sunrise(0)));
+        for (int day = 0; day < days; day++) {
+            long until = day + 1 < days ? weather.sunrise(day + 1) : end;
+            nights.add(new Night(weather.sunset(day), until));
+        }
+        return nights;
     }
 
     /** Changes the set-up from this minute on. */

@@ -43,6 +43,11 @@ public final class Siting {
         this.site = site;
     }
 
+    /** Height in m at which a placement senses; 0 for those in the ground. */
+    public double heightOf(Placement placement) {
+        return height(placement);
+    }
+
     /** Height in m at which a placement senses. */
     static double height(Placement placement) {
         if (placement instanceof Placement.Rain r) {

@@ -1,0 +1,92 @@
+package provingyard.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import provingyard.scenario.Problem;
+import provingyard.scenario.Read;
+import provingyard.scenario.Scenario;
+import provingyard.scenario.Sites;
+import provingyard.season.Site;
+import provingyard.setup.References;
+import provingyard.setup.SetUp;
+import provingyard.setup.SetUpReader;
+import provingyard.study.Mark;
+import provingyard.study.MarkStore;
+import provingyard.text.Texts;
+
+/** Finds sites and set-ups that a command names; what is wrong is printed, all of it, and gives an empty answer. */
+final class Inputs {
+
+    private final Texts texts;
+    private final PrintWriter err;
+
+    Inputs(Texts texts, PrintWriter err) {
+        this.texts = texts;
+        this.err = err;
+    }
+
+    Optional<Scenario> site(String name) {
+        boolean shipped = Sites.list().stream().anyMatch(s -> s.id().equals(name));
+        if (!shipped && !Files.isRegularFile(Path.of(name))) {
+            String known = Sites.list().stream().map(Sites.Site::id).collect(Collectors.joining(", "));
+            err.println(texts.say("bad.site", name, known));
+            return Optional.empty();
+        }
+        Read<Scenario> read = Sites.open(name);
+        complain(read.errors());
+        return Optional.ofNullable(read.value());
+    }
+
+    /** A set-up by a reference name or a file; without a name the clock alone. */
+    Optional<SetUp> setUp(String name, Site site) {
+        if (name == null) {
+            return Optional.of(SetUp.CLOCK_ALONE);
+        }
+        return switch (name) {
+            case "careless" -> reference(name, References.careless(site.scenario()));
+            case "textbook" -> reference(name, References.textbook(site.scenario()));
+            case "mark" -> mark(site);
+            default -> file(name, site.scenario());
+        };
+    }
+
+    private Optional<SetUp> reference(String name, Optional<SetUp> found) {
+        if (found.isEmpty()) {
+            err.println(texts.say("bad.noReference", name));
+        }
+        return found;
+    }
+
+    private Optional<SetUp> mark(Site site) {
+        Optional<SetUp> found = MarkStore.find(site).map(Mark::setUp);
+        if (found.isEmpty()) {
+            err.println(texts.say("bad.noMark"));
+        }
+        return found;
+    }
+
+    private Optional<SetUp> file(String name, Scenario site) {
+        Path file = Path.of(name);
+        if (!Files.isRegularFile(file)) {
+            err.println(texts.say("bad.setup", name));
+            return Optional.empty();
+        }
+        try {
+            Read<SetUp> read = SetUpReader.read(name, Files.readString(file), site);
+            complain(read.errors());
+            return Optional.ofNullable(read.value());
+        } catch (IOException e) {
+            err.println(texts.say("bad.read", name, String.valueOf(e.getMessage())));
+            return Optional.empty();
+        }
+    }
+
+    void complain(List<Problem> problems) {
+        problems.forEach(p -> err.println(p.line(texts.language())));
+    }
+}

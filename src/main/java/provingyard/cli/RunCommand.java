@@ -1,0 +1,131 @@
+package provingyard.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import provingyard.quantity.Display;
+import provingyard.report.SeasonPage;
+import provingyard.scenario.Scenario;
+import provingyard.season.Season;
+import provingyard.season.Site;
+import provingyard.setup.SetUp;
+import provingyard.study.Comparison;
+import provingyard.study.Mark;
+import provingyard.study.MarkSearch;
+import provingyard.study.MarkStore;
+import provingyard.study.Progress;
+import provingyard.study.Standing;
+import provingyard.text.Texts;
+
+/** Lives a season without a window and says what it came to. */
+@Command(name = "run")
+final class RunCommand implements Callable<Integer> {
+
+    private static final int MOST_DAYS = 366;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private Common common;
+
+    @Parameters(paramLabel = "SITE", descriptionKey = "run.site")
+    private String site;
+
+    @Option(names = "--setup", paramLabel = "FILE|careless|textbook|mark", descriptionKey = "run.setup")
+    private String setUpName;
+
+    @Option(names = "--seed", paramLabel = "N", descriptionKey = "run.seed")
+    private Long seed;
+
+    @Option(names = "--days", paramLabel = "N", descriptionKey = "run.days")
+    private Integer days;
+
+    @Option(names = "--search", descriptionKey = "run.search")
+    private boolean search;
+
+    @Option(names = "--json", descriptionKey = "run.json")
+    private boolean json;
+
+    @Option(names = "--out", paramLabel = "DIR", descriptionKey = "run.out")
+    private Path out;
+
+    @Override
+    public Integer call() {
+        PrintWriter err = spec.commandLine().getErr();
+        Texts texts = common.texts();
+        Inputs inputs = new Inputs(texts, err);
+        if (days != null && (days < 1 || days > MOST_DAYS)) {
+            err.println(texts.say("bad.days", MOST_DAYS, days));
+            return Main.BAD_INPUT;
+        }
+        Optional<Scenario> scenario = inputs.site(site);
+        if (scenario.isEmpty()) {
+            return Main.BAD_INPUT;
+        }
+        Site ready = Site.of(scenario.get());
+        Optional<Mark> mark = mark(ready, texts, err);
+        Optional<SetUp> setUp = "mark".equals(setUpName) && mark.isPresent()
+                ? mark.map(Mark::setUp)
+                : inputs.setUp(setUpName, ready);
+        return setUp.isEmpty() ? Main.BAD_INPUT : live(ready, setUp.get(), mark, texts);
+    }
+
+    private int live(Site ready, SetUp setUp, Optional<Mark> mark, Texts texts) {
+        long own = ready.scenario().season().seed();
+        int all = ready.scenario().season().days();
+        long withSeed = seed == null ? own : seed;
+        int withDays = days == null ? all : days;
+        Season season = Season.begin(ready, withSeed, withDays, setUp);
+        season.liveToEnd();
+        Standing standing = Comparison.of(ready, withSeed, withDays, season.outcome(), setUp, mark);
+        RunResult result = new RunResult(ready.scenario(), withSeed, withDays, setUpName, season, standing);
+        PrintWriter print = spec.commandLine().getOut();
+        Display display = Display.of(common.units(), common.language());
+        print.println(json ? result.json() : result.text(texts, display));
+        if (out != null) {
+            try {
+                Path page = SeasonPage.write(out, season, standing, texts.language(), common.units());
+                if (!json) {
+                    print.println(texts.say("report.written", page));
+                }
+            } catch (IOException e) {
+                spec.commandLine().getErr().println(texts.say("bad.write", out, String.valueOf(e.getMessage())));
+                return Main.BAD_INPUT;
+            }
+        }
+        return Main.GOOD;
+    }
+
+    private Optional<Mark> mark(Site ready, Texts texts, PrintWriter err) {
+        Optional<Mark> known = MarkStore.find(ready);
+        if (known.isPresent() || !search) {
+            return known;
+        }
+        Mark found = MarkSearch.search(ready, new Progress() {
+            @Override
+            public void at(int done, int of) {
+                if (done % 20 == 0) {
+                    err.println(texts.say("search.progress", done, of));
+                    err.flush();
+                }
+            }
+
+            @Override
+            public boolean cancelled() {
+                return false;
+            }
+        });
+        err.println(texts.say("search.done", found.draws()));
+        MarkStore.save(found);
+        return Optional.of(found);
+    }
+}

@@ -1,0 +1,108 @@
+package provingyard.study;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.Optional;
+import provingyard.scenario.Scenario;
+import provingyard.scenario.Sites;
+import provingyard.season.Season;
+import provingyard.season.Site;
+import provingyard.setup.SetUp;
+import provingyard.setup.SetUpReader;
+import provingyard.setup.SetUpWriter;
+
+/**
+ * Where marks are kept: shipped with a site as {@code scenarios/marks/<id>.json}, or found later in the user's data
+ * folder. A mark counts only for the very document and the version of the simulator that it was found with.
+ */
+public final class MarkStore {
+
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    private MarkStore() {}
+
+    /** The mark of a site, if one is known for this document and this simulator. */
+    public static Optional<Mark> find(Site site) {
+        Scenario scenario = site.scenario();
+        String content = site.contentHash();
+        return shipped(scenario)
+                .or(() -> kept(scenario))
+                .filter(m -> m.content().equals(content) && m.engine().equals(Season.ENGINE));
+    }
+
+    private static Optional<Mark> shipped(Scenario scenario) {
+        try (InputStream in = Sites.resource("scenarios/marks/" + scenario.id() + ".json")) {
+            return read(new String(in.readAllBytes(), StandardCharsets.UTF_8), scenario);
+        } catch (IOException e) {
+            return Optional.empty();
+        }
+    }
+
+    private static Optional<Mark> kept(Scenario scenario) {
+        try {
+            return read(Files.readString(file(scenario.id())), scenario);
+        } catch (IOException e) {
+            return Optional.empty();
+        }
+    }
+
+    /** Keeps a mark in the user's data folder; gives false where that folder cannot be written. */
+    public static boolean save(Mark mark) {
+        try {
+            Path file = file(mark.site());
+            Files.createDirectories(file.getParent());
+            Path fresh = file.resolveSibling(mark.site() + ".new");
+            Files.writeString(fresh, write(mark));
+            Files.move(fresh, file, StandardCopyOption.REPLACE_EXISTING);
+            return true;
+        } catch (IOException e) {
+            return false;
+        }
+    }
+
+    private static Path file(String id) {
+        String home = System.getProperty("provingyard.home");
+        Path folder = home != null ? Path.of(home) : Path.of(System.getProperty("user.home"), ".proving-yard");
+        return folder.resolve("marks").resolve(id + ".json");
+    }
+
+    /** A mark as JSON. */
+    static String write(Mark mark) throws JsonProcessingException {
+        ObjectNode node = JSON.createObjectNode();
+        node.put("site", mark.site());
+        node.put("content", mark.content());
+        node.put("engine", mark.engine());
+        node.put("draws", mark.draws());
+        node.put("meanClock", mark.meanClock());
+        node.put("meanMark", mark.meanMark());
+        node.set("setUp", SetUpWriter.tree(mark.setUp()));
+        return JSON.writerWithDefaultPrettyPrinter().writeValueAsString(node) + "\n";
+    }
+
+    /** Reads a mark; one that is not understood counts as none. */
+    static Optional<Mark> read(String text, Scenario scenario) throws JsonProcessingException {
+        JsonNode node = JSON.readTree(text);
+        if (node == null || !node.path("setUp").isObject()) {
+            return Optional.empty();
+        }
+        SetUp setUp = SetUpReader.read("mark", node.get("setUp"), scenario).value();
+        return setUp == null
+                ? Optional.empty()
+                : Optional.of(new Mark(
+                        node.path("site").asText(),
+                        node.path("content").asText(),
+                        node.path("engine").asText(),
+                        setUp,
+                        node.path("meanClock").asDouble(),
+                        node.path("meanMark").asDouble(),
+                        node.path("draws").asInt()));
+    }
+}

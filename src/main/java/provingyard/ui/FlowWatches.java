@@ -1,0 +1,78 @@
+package provingyard.ui;
+
+import provingyard.setup.FlowWatch;
+
+/** A flow watch in the making: each step gives one with one thing changed. */
+record FlowWatches(FlowWatch watch) {
+
+    static FlowWatches of(FlowWatch watch) {
+        return new FlowWatches(watch);
+    }
+
+    /** The same flow watch on another sensor, or on none (null). */
+    static FlowWatch watching(FlowWatch w, String sensor) {
+        return of(w).sensor(sensor).watch();
+    }
+
+    FlowWatches sensor(String sensor) {
+        return make(sensor, watch.high(), watch.low(), watch.settling(), watch.averaging());
+    }
+
+    FlowWatches high(double high) {
+        return make(watch.sensor(), high, watch.low(), watch.settling(), watch.averaging());
+    }
+
+    FlowWatches low(double low) {
+        return make(watch.sensor(), watch.high(), low, watch.settling(), watch.averaging());
+    }
+
+    FlowWatches settling(double settling) {
+        return make(watch.sensor(), watch.high(), watch.low(), settling, watch.averaging());
+    }
+
+    FlowWatches averaging(double averaging) {
+        return make(watch.sensor(), watch.high(), watch.low(), watch.settling(), averaging);
+    }
+
+    FlowWatches onZone(FlowWatch.Action action) {
+        return act(action, watch.unscheduled(), watch.onUnscheduled());
+    }
+
+    FlowWatches unscheduled(double flow) {
+        return act(watch.onZone(), flow, watch.onUnscheduled());
+    }
+
+    FlowWatches onUnscheduled(FlowWatch.Action action) {
+        return act(watch.onZone(), watch.unscheduled(), action);
+    }
+
+    private FlowWatches make(String sensor, double high, double low, double settling, double averaging) {
+        return new FlowWatches(new FlowWatch(
+                sensor,
+                watch.expected(),
+                watch.record(),
+                high,
+                low,
+                settling,
+                averaging,
+                watch.onZone(),
+                watch.unscheduled(),
+                watch.unscheduledAfter(),
+                watch.onUnscheduled()));
+    }
+
+    private FlowWatches act(FlowWatch.Action onZone, double unscheduled, FlowWatch.Action onUnscheduled) {
+        return new FlowWatches(new FlowWatch(
+                watch.sensor(),
+                watch.expected(),
+                watch.record(),
+                watch.high(),
+                watch.low(),
+                watch.settling(),
+                watch.averaging(),
+                onZone,
+                unscheduled,
+                watch.unscheduledAfter(),
+                onUnscheduled));
+    }
+}

@@ -1,0 +1,205 @@
+package provingyard.ui;
+
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import javafx.geometry.Pos;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import provingyard.picture.RibbonData;
+import provingyard.picture.RibbonPainter;
+import provingyard.picture.RibbonView;
+import provingyard.picture.Theme;
+import provingyard.quantity.Show;
+import provingyard.season.Snapshot;
+
+/** The weather ribbon with its controls: play, speed, next event, and the band that is also the scrubber. */
+final class RibbonPane extends VBox {
+
+    private static final int DAY = 1440;
+
+    private final YardModel model;
+    private final Words words;
+    private final Canvas canvas = new Canvas();
+    private final Pane band = new Pane(canvas);
+    private final Button play = new Button();
+    private final Label status = new Label();
+    private final RibbonStory story;
+    private Theme theme = Theme.LIGHT;
+    private int days = 10;
+    private RibbonData data;
+    private RibbonView view;
+    private SeasonPlayer.Frame drawn;
+
+    RibbonPane(YardModel model, Words words) {
+        this.model = model;
+        this.words = words;
+        story = new RibbonStory(model, words);
+        setId("ribbon");
+        getStyleClass().add("ribbon");
+        band.setFocusTraversable(true);
+        band.setId("ribbon-band");
+        band.setMinHeight(60);
+        band.setAccessibleText(words.say("ribbon.accessible"));
+        canvas.widthProperty().bind(band.widthProperty());
+        band.setOnMousePressed(this::scrub);
+        band.setOnMouseDragged(this::scrub);
+        band.setOnKeyPressed(e -> {
+            long now = model.frameProperty().get().snapshot().tick();
+            long step = e.isShiftDown() ? DAY : 60;
+            if (e.getCode() == KeyCode.LEFT) {
+                model.player().show(Math.max(0, now - step));
+                e.consume();
+            } else if (e.getCode() == KeyCode.RIGHT) {
+                model.player().show(now + step);
+                e.consume();
+            }
+        });
+        getChildren().addAll(controls(), band);
+    }
+
+    void theme(Theme next) {
+        theme = next;
+        drawn = null;
+    }
+
+    private HBox controls() {
+        play.setId("play");
+        play.getStyleClass().add("main");
+        play.setMinWidth(110);
+        play.setOnAction(e -> model.togglePlay());
+        Button next = new Button();
+        next.setId("next-event");
+        next.setGraphic(IconNode.of("next", 16));
+        next.getStyleClass().add("quiet");
+        next.setMinWidth(Region.USE_PREF_SIZE);
+        words.bind(next.textProperty(), "ribbon.next");
+        next.setOnAction(e -> model.player().nextEvent());
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        status.getStyleClass().add("ink2");
+        HBox.setHgrow(status, Priority.SOMETIMES);
+        status.setMinWidth(0);
+        HBox box = new HBox(10, play, speeds(), next, gap, status, spans());
+        box.getStyleClass().add("ribbon-bar");
+        box.setAlignment(Pos.CENTER_LEFT);
+        return box;
+    }
+
+    private HBox speeds() {
+        ToggleGroup group = new ToggleGroup();
+        HBox box = new HBox();
+        box.getStyleClass().add("segments");
+        for (Speed speed : Speed.values()) {
+            ToggleButton button = new ToggleButton(speed == Speed.MOST ? "" : speed.sign());
+            if (speed == Speed.MOST) {
+                words.bind(button.textProperty(), "ribbon.most");
+            }
+            button.setId("speed-" + speed.name());
+            button.setToggleGroup(group);
+            button.setSelected(model.speedProperty().get() == speed);
+            button.setMinWidth(Region.USE_PREF_SIZE);
+            button.accessibleTextProperty().bind(words.live("ribbon.speed", speed.sign()));
+            button.setOnAction(e -> {
+                button.setSelected(true);
+                model.speed(speed);
+            });
+            model.speedProperty().addListener((o, was, is) -> {
+                if (is == speed) {
+                    button.setSelected(true);
+                }
+            });
+            box.getChildren().add(button);
+        }
+        return box;
+    }
+
+    private HBox spans() {
+        ToggleGroup group = new ToggleGroup();
+        HBox box = new HBox();
+        box.getStyleClass().add("segments");
+        for (int span : new int[] {3, 10, 0}) {
+            ToggleButton button = new ToggleButton();
+            button.setId("span-" + span);
+            words.bind(button.textProperty(), span == 0 ? "ribbon.season" : "ribbon.days", span);
+            button.setToggleGroup(group);
+            button.setSelected(span == days);
+            button.setMinWidth(Region.USE_PREF_SIZE);
+            button.setOnAction(e -> {
+                button.setSelected(true);
+                days = span;
+                drawn = null;
+            });
+            box.getChildren().add(button);
+        }
+        return box;
+    }
+
+    private void scrub(MouseEvent e) {
+        if (view != null && e.getX() >= RibbonView.GUTTER) {
+            band.requestFocus();
+            model.player().show(view.tick(e.getX()));
+        }
+    }
+
+    /** Draws what changed; called once a pulse. */
+    void pulse() {
+        SeasonPlayer.Frame frame = model.frameProperty().get();
+        if (frame == null || getWidth() < 10) {
+            return;
+        }
+        boolean sized = view != null && view.width() == (int) getWidth();
+        if (frame == drawn && sized) {
+            return;
+        }
+        drawn = frame;
+        play.setText(words.say(frame.playing() ? "ribbon.pause" : "ribbon.play"));
+        play.setGraphic(IconNode.of(frame.playing() ? "pause" : "play", 14));
+        play.setDisable(frame.over() && frame.snapshot().tick() >= frame.lived());
+        status.setText(sentence(frame.snapshot()));
+        data = story.tell(frame);
+        int height = RibbonPainter.height(data);
+        canvas.setHeight(height);
+        band.setMinHeight(height);
+        band.setPrefHeight(height);
+        long now = frame.snapshot().tick();
+        long whole = (long) model.scenario().season().days() * DAY;
+        long span = days == 0 ? whole : Math.min(whole, (long) days * DAY);
+        long to = Math.min(whole, Math.max(span, now + span / 12));
+        view = new RibbonView(
+                (int) getWidth(), height, to - span, to, now, theme, words.language(), words.units().get());
+        canvas.getGraphicsContext2D().clearRect(0, 0, canvas.getWidth(), canvas.getHeight());
+        RibbonPainter.draw(new CanvasSurface(canvas.getGraphicsContext2D()), data, view);
+    }
+
+    /** What happens now, in one sentence. */
+    private String sentence(Snapshot now) {
+        Locale locale = words.language().equals("es") ? Locale.forLanguageTag("es") : Locale.ENGLISH;
+        String clock = now.clock().format(DateTimeFormatter.ofPattern("EEE d MMM, HH:mm", locale));
+        String running = now.zones().stream()
+                .filter(Snapshot.Zone::open)
+                .map(z -> words.say("ribbon.running", story.zoneName(z.id())))
+                .findFirst()
+                .orElseGet(() -> words.say("ribbon.idle"));
+        return words.say(
+                "ribbon.now",
+                clock,
+                running,
+                words.display().text(Show.TEMPERATURE, now.sky().air()),
+                words.display().text(Show.SPEED, now.sky().wind()));
+    }
+
+    /** Draws anew at the next pulse, because texts or units changed. */
+    void stale() {
+        drawn = null;
+    }
+}

@@ -1,0 +1,145 @@
+package provingyard.ui;
+
+import java.util.List;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.MenuButton;
+import javafx.scene.control.MenuItem;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import provingyard.quantity.Show;
+import provingyard.season.Ledger;
+import provingyard.season.SeasonEvent;
+import provingyard.season.Snapshot;
+
+/** The yard screen's top: way back, name, undo and redo, and the running ledger in five figures. */
+final class TopBar extends HBox {
+
+    private static final int DAY = 1440;
+
+    private final YardModel model;
+    private final Words words;
+    private final Button undo = new Button();
+    private final Button redo = new Button();
+    private final Figure day = new Figure(null, "figure-day");
+    private final Figure money = new Figure(null, "figure-money");
+    private final Figure water = new Figure("drop", "figure-water");
+    private final Figure ice = new Figure("ice", "figure-ice");
+    private final Figure leaks = new Figure("leak", "figure-leaks");
+
+    TopBar(YardModel model, Words words, Runnable back, Runnable help, List<MenuItem> menu) {
+        this.model = model;
+        this.words = words;
+        getStyleClass().add("top-bar");
+        Button home = quiet("back", "back", "top.back");
+        home.setOnAction(e -> back.run());
+        Label title = new Label();
+        title.textProperty().bind(words.live(model.scenario().title()));
+        title.getStyleClass().add("section-title");
+        Label subtitle = new Label();
+        subtitle.textProperty().bind(words.live(model.scenario().subtitle()));
+        subtitle.getStyleClass().addAll("small", "ink2");
+        VBox names = new VBox(title, subtitle);
+        names.setAlignment(Pos.CENTER_LEFT);
+        names.setMinWidth(120);
+        setUp(undo, "undo", "top.undo");
+        setUp(redo, "redo", "top.redo");
+        undo.setOnAction(e -> model.undo());
+        redo.setOnAction(e -> model.redo());
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        MenuButton more = new MenuButton();
+        more.setId("menu");
+        words.bind(more.textProperty(), "top.menu");
+        more.getItems().setAll(menu);
+        more.setMinWidth(Region.USE_PREF_SIZE);
+        Button ask = quiet("help", "help", "top.help");
+        ask.setOnAction(e -> help.run());
+        getChildren().addAll(home, names, undo, redo, gap, day, money, water, ice, leaks, more, ask);
+        model.frameProperty().addListener(o -> refresh());
+        model.draftProperty().addListener(o -> refresh());
+        words.languageChanges().addListener(o -> refresh());
+        words.units().addListener(o -> refresh());
+        refresh();
+    }
+
+    private Button quiet(String icon, String id, String key) {
+        Button button = new Button();
+        setUp(button, icon, key);
+        button.setId(id);
+        return button;
+    }
+
+    private void setUp(Button button, String icon, String key) {
+        button.setId(icon);
+        button.setGraphic(IconNode.of(icon, 18));
+        button.getStyleClass().add("quiet");
+        button.setMinWidth(34);
+        Tooltip tip = new Tooltip();
+        words.bind(tip.textProperty(), key);
+        button.setTooltip(tip);
+        button.accessibleTextProperty().bind(words.live(key));
+    }
+
+    private void refresh() {
+        SeasonPlayer.Frame frame = model.frameProperty().get();
+        undo.setDisable(model.draftProperty().get().undoable().isEmpty() || model.locked());
+        redo.setDisable(model.draftProperty().get().redoable().isEmpty() || model.locked());
+        if (frame == null) {
+            return;
+        }
+        Snapshot now = frame.snapshot();
+        Ledger ledger = now.ledger();
+        int days = model.scenario().season().days();
+        long today = Math.min(days, now.tick() / DAY + 1);
+        day.show(words.say("figure.day", today, days), words.say("figure.dayWord"));
+        money.show(
+                words.display().text(Show.MONEY, model.budgetLeft()),
+                words.say("figure.left", words.display().text(Show.MONEY, model.scenario().kit().budget())));
+        water.show(
+                words.display().text(Show.VOLUME, ledger.irrigation().supplied()),
+                words.say(
+                        "figure.wasted",
+                        words.display().text(Show.VOLUME, ledger.irrigation().wasted())));
+        ice.show(
+                words.display().text(Show.ICE, ledger.ice().areaHours()),
+                words.say("figure.iced", ledger.ice().mornings()));
+        long alarms = frame.events().stream()
+                .filter(e -> e.kind() == SeasonEvent.Kind.FAULT_FOUND)
+                .count();
+        leaks.show(
+                words.display().text(Show.VOLUME, ledger.water().leaked()),
+                words.say("figure.leaked", alarms));
+    }
+
+    /** A number over its word. */
+    private static final class Figure extends VBox {
+
+        private final Label value = new Label();
+        private final Label word = new Label();
+
+        Figure(String icon, String id) {
+            setId(id);
+            value.getStyleClass().add("value");
+            if (icon != null) {
+                Node sign = IconNode.of(icon, 15);
+                value.setGraphic(sign);
+            }
+            word.getStyleClass().addAll("small", "ink2");
+            setAlignment(Pos.CENTER_LEFT);
+            setMinWidth(Region.USE_PREF_SIZE);
+            setStyle("-fx-padding: 0 4 0 8;");
+            getChildren().addAll(value, word);
+        }
+
+        void show(String number, String words) {
+            value.setText(number);
+            word.setText(words);
+        }
+    }
+}

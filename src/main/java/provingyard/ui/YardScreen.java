@@ -1,0 +1,235 @@
+package provingyard.ui;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import javafx.animation.AnimationTimer;
+import javafx.application.Platform;
+import javafx.geometry.Insets;
+import javafx.geometry.Pos;
+import javafx.scene.control.Alert;
+import javafx.scene.control.MenuItem;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import javafx.stage.FileChooser;
+import provingyard.picture.Theme;
+import provingyard.picture.View;
+import provingyard.scenario.Problem;
+import provingyard.scenario.Read;
+import provingyard.setup.SetUp;
+import provingyard.setup.SetUpReader;
+import provingyard.setup.SetUpWriter;
+
+/** A site being tuned: yard, kit, inspector, ribbon, and the result when the season is over. */
+final class YardScreen extends BorderPane {
+
+    private static final double MARGIN = 12;
+    private static final double KIT = 196;
+    private static final double INSPECTOR = 300;
+
+    private final YardModel model;
+    private final Words words;
+    private final Shell shell;
+    private final YardPane yard;
+    private final KitPanel kit;
+    private final Inspector inspector;
+    private final RibbonPane ribbon;
+    private final ResultSheet result;
+    private final AnimationTimer pulse;
+    private boolean reckoned;
+
+    YardScreen(YardModel model, Words words, Shell shell) {
+        this.model = model;
+        this.words = words;
+        this.shell = shell;
+        setId("yard-screen");
+        yard = new YardPane(model, words);
+        kit = new KitPanel(model, words, yard);
+        inspector = new Inspector(model, words);
+        ribbon = new RibbonPane(model, words);
+        result = new ResultSheet(model, words, this::again, this::hideResult);
+        result.setVisible(false);
+        StackPane middle = new StackPane(yard, kit, inspector, result);
+        StackPane.setAlignment(kit, Pos.TOP_LEFT);
+        StackPane.setAlignment(inspector, Pos.TOP_RIGHT);
+        StackPane.setMargin(kit, new Insets(MARGIN));
+        StackPane.setMargin(inspector, new Insets(MARGIN));
+        inspector.maxHeightProperty().bind(middle.heightProperty().subtract(2 * MARGIN));
+        middle.setMinSize(0, 0);
+        setTop(new TopBar(model, words, shell::route, shell::help, menu()));
+        setCenter(middle);
+        setBottom(ribbon);
+        addEventFilter(KeyEvent.KEY_PRESSED, this::key);
+        words.languageChanges().addListener(o -> ribbon.stale());
+        words.units().addListener(o -> ribbon.stale());
+        pulse = new AnimationTimer() {
+            @Override
+            public void handle(long now) {
+                try {
+                    pulse();
+                } catch (RuntimeException e) {
+                    stop();
+                    shell.unforeseen(e);
+                }
+            }
+        };
+        pulse.start();
+        Platform.runLater(() -> yard.requestFocus());
+    }
+
+    private void pulse() {
+        model.refresh();
+        double right = inspector.isVisible() ? INSPECTOR + 2 * MARGIN : MARGIN;
+        yard.free(new View.Free(KIT + 2 * MARGIN, MARGIN, right, MARGIN));
+        yard.pulse(model.playingProperty().get());
+        ribbon.pulse();
+        SeasonPlayer.Frame frame = model.frameProperty().get();
+        boolean over = frame.over() && frame.snapshot().tick() >= frame.lived();
+        if (over && !reckoned) {
+            reckoned = true;
+            model.player().handOver(season -> Platform.runLater(() -> {
+                result.setVisible(true);
+                result.reckon(season);
+                result.requestFocus();
+            }));
+        } else if (!frame.over()) {
+            reckoned = false;
+        }
+    }
+
+    void theme(Theme theme) {
+        yard.theme(theme);
+        ribbon.theme(theme);
+    }
+
+    private List<MenuItem> menu() {
+        MenuItem open = item("menu.open", "menu-open", this::openSetUp);
+        MenuItem save = item("menu.save", "menu-save", this::saveSetUp);
+        MenuItem rearm = item("menu.rearm", "menu-rearm", () -> model.player().rearm());
+        MenuItem restart = item("menu.restart", "menu-restart", this::again);
+        return java.util.stream.Stream.concat(
+                        java.util.stream.Stream.of(open, save, rearm, restart), shell.lookMenu().stream())
+                .collect(Collectors.toList());
+    }
+
+    private MenuItem item(String key, String id, Runnable action) {
+        MenuItem item = new MenuItem();
+        item.setId(id);
+        words.bind(item.textProperty(), key);
+        item.setOnAction(e -> action.run());
+        return item;
+    }
+
+    private void key(KeyEvent e) {
+        boolean typing = e.getTarget() instanceof javafx.scene.control.TextInputControl;
+        if (new KeyCodeCombination(KeyCode.Z, KeyCombination.SHORTCUT_DOWN).match(e) && !typing) {
+            model.undo();
+        } else if (new KeyCodeCombination(KeyCode.Y, KeyCombination.SHORTCUT_DOWN).match(e) && !typing) {
+            model.redo();
+        } else if (new KeyCodeCombination(KeyCode.S, KeyCombination.SHORTCUT_DOWN).match(e)) {
+            saveSetUp();
+        } else if (new KeyCodeCombination(KeyCode.O, KeyCombination.SHORTCUT_DOWN).match(e)) {
+            openSetUp();
+        } else if (!typing && e.getCode() == KeyCode.P && !e.isShortcutDown()) {
+            model.togglePlay();
+        } else if (!typing && e.getCode() == KeyCode.N && !e.isShortcutDown()) {
+            model.player().nextEvent();
+        } else {
+            return;
+        }
+        e.consume();
+    }
+
+    private void again() {
+        hideResult();
+        model.player().show(0);
+        reckoned = true;
+    }
+
+    private void hideResult() {
+        result.setVisible(false);
+        yard.requestFocus();
+    }
+
+    private FileChooser chooser() {
+        FileChooser chooser = new FileChooser();
+        chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter(words.say("menu.files"), "*.json"));
+        return chooser;
+    }
+
+    private void saveSetUp() {
+        FileChooser chooser = chooser();
+        chooser.setInitialFileName(model.scenario().id() + "-set-up.json");
+        File file = chooser.showSaveDialog(getScene().getWindow());
+        if (file != null) {
+            saveTo(file.toPath());
+        }
+    }
+
+    private void openSetUp() {
+        File file = chooser().showOpenDialog(getScene().getWindow());
+        if (file != null) {
+            openFrom(file.toPath());
+        }
+    }
+
+    /** Writes the set-up; says so when that fails. */
+    void saveTo(Path file) {
+        try {
+            Files.writeString(file, SetUpWriter.write(model.setUp()));
+        } catch (IOException e) {
+            say(words.say("menu.notSaved", file, String.valueOf(e.getMessage())));
+        }
+    }
+
+    /** Reads a set-up; what is wrong with it is said and nothing changes. */
+    void openFrom(Path file) {
+        try {
+            Read<SetUp> read =
+                    SetUpReader.read(file.getFileName().toString(), Files.readString(file), model.scenario());
+            Optional<SetUp> setUp = Optional.ofNullable(read.value());
+            if (setUp.isPresent()) {
+                model.decide("step.open", setUp.get());
+            } else {
+                say(read.errors().stream()
+                        .map((Problem p) -> p.line(words.language()))
+                        .limit(8)
+                        .collect(Collectors.joining("\n")));
+            }
+        } catch (IOException e) {
+            say(words.say("menu.notRead", file, String.valueOf(e.getMessage())));
+        }
+    }
+
+    private void say(String text) {
+        Alert alert = new Alert(Alert.AlertType.WARNING, text);
+        alert.setHeaderText(null);
+        alert.initOwner(getScene().getWindow());
+        alert.getDialogPane().setMinHeight(Region.USE_PREF_SIZE);
+        alert.show();
+    }
+
+    YardModel model() {
+        return model;
+    }
+
+    YardPane yard() {
+        return yard;
+    }
+
+    void dispose() {
+        pulse.stop();
+        result.dispose();
+        yard.dispose();
+        model.close();
+    }
+}
