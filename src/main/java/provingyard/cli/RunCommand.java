@@ -84,9 +84,10 @@ final class RunCommand implements Callable<Integer> {
         int all = ready.scenario().season().days();
         long withSeed = seed == null ? own : seed;
         int withDays = days == null ? all : days;
+        Comparison comparison = new Comparison(ready, withSeed, withDays, mark);
         Season season = Season.begin(ready, withSeed, withDays, setUp);
         season.liveToEnd();
-        Standing standing = Comparison.of(ready, withSeed, withDays, season.outcome(), setUp, mark);
+        Standing standing = comparison.with(season.outcome(), setUp);
         RunResult result = new RunResult(ready.scenario(), withSeed, withDays, setUpName, season, standing);
         PrintWriter print = spec.commandLine().getOut();
         Display display = Display.of(common.units(), common.language());

@@ -1,6 +1,7 @@
 package provingyard.study;
 
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import provingyard.scenario.Costs;
 import provingyard.score.Loss;
 import provingyard.season.Outcome;
@@ -9,29 +10,43 @@ import provingyard.season.Site;
 import provingyard.setup.Cost;
 import provingyard.setup.SetUp;
 
-/** Puts a lived season beside the clock alone and the mark on the same weather, events and faults. */
+/**
+ * The clock alone, and the mark where it is known, living one season in the background while the trainee lives it too;
+ * then all are put beside each other. Seasons do not touch each other, so the result does not depend on threads.
+ */
 public final class Comparison {
 
-    private Comparison() {}
+    private final Site site;
+    private final Optional<Mark> mark;
+    private final CompletableFuture<Loss> clock;
+    private final Optional<CompletableFuture<Loss>> best;
+
+    /** Begins to live the season of a seed and a number of days. */
+    public Comparison(Site site, long seed, int days, Optional<Mark> mark) {
+        this.site = site;
+        this.mark = mark;
+        clock = live(seed, days, SetUp.CLOCK_ALONE);
+        best = mark.map(m -> live(seed, days, m.setUp()));
+    }
+
+    private CompletableFuture<Loss> live(long seed, int days, SetUp setUp) {
+        return CompletableFuture.supplyAsync(() -> {
+            Season season = Season.begin(site, seed, days, setUp);
+            season.liveToEnd();
+            return Loss.of(season.outcome(), site.scenario().costs());
+        });
+    }
 
     /**
-     * Lives the clock alone, and the mark where it is known, through the same season.
+     * Puts a lived season beside them; waits until they are there.
      *
      * @param trainee what the trainee's season came to
      * @param setUp the trainee's last set-up, for the budget
      */
-    public static Standing of(Site site, long seed, int days, Outcome trainee, SetUp setUp, Optional<Mark> mark) {
+    public Standing with(Outcome trainee, SetUp setUp) {
         Costs costs = site.scenario().costs();
-        Loss clock = Loss.of(live(site, seed, days, SetUp.CLOCK_ALONE), costs);
-        Optional<Loss> best = mark.map(m -> Loss.of(live(site, seed, days, m.setUp()), costs));
         boolean over = !Cost.of(setUp, site.scenario().kit()).withinBudget();
         double gap = mark.map(Mark::meanGap).orElse(0.0);
-        return Standing.of(clock, Loss.of(trainee, costs), best, gap, over, costs);
-    }
-
-    private static Outcome live(Site site, long seed, int days, SetUp setUp) {
-        Season season = Season.begin(site, seed, days, setUp);
-        season.liveToEnd();
-        return season.outcome();
+        return Standing.of(clock.join(), Loss.of(trainee, costs), best.map(CompletableFuture::join), gap, over, costs);
     }
 }

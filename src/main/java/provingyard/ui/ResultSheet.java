@@ -77,7 +77,7 @@ final class ResultSheet extends VBox {
     private void compare(Optional<Mark> known) {
         var plan = model.scenario().season();
         Standing reckoned =
-                Comparison.of(model.site(), plan.seed(), plan.days(), outcome, model.setUp(), known);
+                new Comparison(model.site(), plan.seed(), plan.days(), known).with(outcome, model.setUp());
         Platform.runLater(() -> {
             mark = known;
             standing = reckoned;

@@ -1,9 +1,9 @@
 package provingyard.world.ground;
 
-import java.util.Arrays;
+import java.util.List;
 import provingyard.scenario.Catalogue.Paving;
 
-/** How a class of paved cells meets sun and sky: one paving, one sky view, one horizon. */
+/** How a class of paved cells meets sun and sky: one paving, one sky view, one horizon (of the class's mean). */
 final class Exposure {
 
     final Paving paving;
@@ -11,22 +11,33 @@ final class Exposure {
     private final double skyView;
     private final double[] horizon;
 
-    /** Exposure of a cell, which stands for its class. */
-    Exposure(GroundCells cells, int cell) {
-        paving = cells.pavings().get(cells.paving()[cell]);
+    /** Mean exposure of the cells of a class. */
+    Exposure(GroundCells cells, List<Integer> members) {
+        paving = cells.pavings().get(cells.paving()[members.get(0)]);
         slab = new PavementSlab(paving);
-        skyView = cells.skyView()[cell];
-        int at = cell * GroundCells.BEARINGS;
-        horizon = Arrays.copyOfRange(cells.horizon(), at, at + GroundCells.BEARINGS);
+        horizon = new double[GroundCells.BEARINGS];
+        double sky = 0;
+        for (int cell : members) {
+            sky += cells.skyView()[cell] / members.size();
+            for (int b = 0; b < GroundCells.BEARINGS; b++) {
+                horizon[b] += cells.horizon()[cell * GroundCells.BEARINGS + b] / members.size();
+            }
+        }
+        skyView = sky;
     }
 
-    /** Name of the class that a cell falls in: sky view in fifths, horizon at eight bearings in four heights. */
-    static long key(GroundCells cells, int cell) {
-        long key = cells.paving()[cell] * 6L + Math.round(cells.skyView()[cell] * 5);
-        int at = cell * GroundCells.BEARINGS;
-        for (int b = 0; b < GroundCells.BEARINGS; b += 2) {
-            double height = (cells.horizon()[at + b] + cells.horizon()[at + b + 1]) / 2;
-            key = key * 4 + (height < 8 ? 0 : height < 20 ? 1 : height < 40 ? 2 : 3);
+    /**
+     * Name of the class that a cell falls in: paving, sky view in quarters, and the horizon's mean height to the east,
+     * south and west in three steps. North is left out: at mid northern latitudes little sun comes from there.
+     */
+    static int key(GroundCells cells, int cell) {
+        int key = cells.paving()[cell] * 5 + (int) Math.round(cells.skyView()[cell] * 4);
+        for (int quarter = 0; quarter < 3; quarter++) {
+            double height = 0;
+            for (int b = 0; b < 4; b++) {
+                height += cells.horizon()[cell * GroundCells.BEARINGS + 2 + 4 * quarter + b] / 4;
+            }
+            key = key * 3 + (height < 8 ? 0 : height < 25 ? 1 : 2);
         }
         return key;
     }

@@ -103,8 +103,10 @@ public final class Ground {
     public void step(MinuteForcing weather, double[] landed) {
         minute++;
         pendingReference += weather.reference();
-        if (weather.rain() > 0 || landed != null || standing) {
+        if (weather.rain() > 0 || landed != null) {
             spread(weather, landed);
+        } else if (standing) {
+            standing = soil.soakIn(minute);
         }
         sinceBeat++;
         if (sinceBeat >= DRY_BEAT || sinceBeat >= WET_BEAT && minute - lastWater <= DRY_BEAT) {
@@ -118,13 +120,15 @@ public final class Ground {
     private void spread(MinuteForcing weather, double[] landed) {
         double fall = weather.rain();
         double rainTemperature = rainTemperature(weather);
+        double[] rainShare = cells.rainShare();
+        int[] downhill = cells.downhill();
         double left = fall * keptOff;
         double watered = 0;
         double leftPlants = 0;
         double cameToPlants = 0;
         standing = false;
         for (int c : cells.order()) {
-            double rained = fall * cells.rainShare()[c];
+            double rained = fall * rainShare[c];
             double sprayed = landed == null ? 0 : landed[c];
             double came = runOn[c];
             runOn[c] = 0;
@@ -134,13 +138,15 @@ public final class Ground {
             if (s >= 0) {
                 over = soil.receive(s, rained + sprayed + came, minute);
                 standing |= soil.ponded(s);
+            } else if (rained + sprayed + came <= 0) {
+                continue;
             } else if (pavement.slotOf[c] >= 0) {
                 over = wet(pavement.slotOf[c], rained + came, rainTemperature, sprayed);
             } else {
                 over = sprayed + came;
             }
             if (over > 0) {
-                int down = cells.downhill()[c];
+                int down = downhill[c];
                 boolean ontoPlants = down >= 0 && cells.planted(down);
                 if (cells.planted(c) && !ontoPlants) {
                     leftPlants += over;

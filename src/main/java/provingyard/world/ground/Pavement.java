@@ -1,7 +1,9 @@
 package provingyard.world.ground;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -9,14 +11,14 @@ import java.util.Map;
  *
  * <p>Cells of one paving and one exposure share two slab columns: one for those that only dew wets, one for those under
  * water or ice from rain, irrigation or run-on. Each wet cell keeps its own film and ice, which dry and freeze at the wet
- * column's rates; the column's heat balance sees their mean. A cell that changes sides takes its heat along. Cold
- * pavements (air or any surface under {@value #COLD} °C) are computed each minute, warm ones every {@value #WARM_BEAT}
+ * column's rates; the column's heat balance sees their mean. A cell that changes sides takes its heat along. Wet
+ * columns are computed each minute while one of them is under {@value #COLD} °C; all else every {@value #BEAT}
  * minutes.
  */
 final class Pavement {
 
-    private static final double COLD = 3;
-    private static final int WARM_BEAT = 5;
+    private static final double COLD = 1.5;
+    private static final int BEAT = 5;
     private static final double DEEP_LAG_MINUTES = 20 * 1440.0;
 
     /** Water that a full hollow holds in m (common practice, no source). */
@@ -38,36 +40,36 @@ final class Pavement {
     private final double[] poured;
     private final double[] pouredWarmth;
     private double deep;
-    private int since;
+    private int sinceDry;
+    private int sinceWet;
 
     Pavement(GroundCells cells, double deepGround) {
         area = cells.area();
         slotOf = new int[cells.count()];
         Arrays.fill(slotOf, -1);
         int n = 0;
-        Map<Long, Integer> place = new LinkedHashMap<>();
-        Map<Integer, Exposure> kinds = new LinkedHashMap<>();
+        Map<Integer, List<Integer>> byKey = new LinkedHashMap<>();
         for (int c = 0; c < cells.count(); c++) {
             if (cells.paved(c)) {
                 slotOf[c] = n++;
-                int k = place.computeIfAbsent(Exposure.key(cells, c), key -> place.size());
-                if (!kinds.containsKey(k)) {
-                    kinds.put(k, new Exposure(cells, c));
-                }
+                byKey.computeIfAbsent(Exposure.key(cells, c), key -> new ArrayList<>())
+                        .add(c);
             }
         }
         count = n;
-        exposures = kinds.values().toArray(Exposure[]::new);
+        exposures = new Exposure[byKey.size()];
         classOf = new int[n];
         holds = new double[n];
         dryCells = new int[exposures.length];
-        for (int c = 0; c < cells.count(); c++) {
-            int s = slotOf[c];
-            if (s >= 0) {
-                classOf[s] = place.get(Exposure.key(cells, c));
-                holds[s] = exposures[classOf[s]].paving.filmHeld() + HOLLOW * cells.hollow()[c];
-                dryCells[classOf[s]]++;
+        int k = 0;
+        for (List<Integer> members : byKey.values()) {
+            exposures[k] = new Exposure(cells, members);
+            dryCells[k] = members.size();
+            for (int c : members) {
+                classOf[slotOf[c]] = k;
+                holds[slotOf[c]] = exposures[k].paving.filmHeld() + HOLLOW * cells.hollow()[c];
             }
+            k++;
         }
         film = new double[n];
         ice = new double[n];
@@ -99,7 +101,8 @@ final class Pavement {
         poured = from.poured.clone();
         pouredWarmth = from.pouredWarmth.clone();
         deep = from.deep;
-        since = from.since;
+        sinceDry = from.sinceDry;
+        sinceWet = from.sinceWet;
     }
 
     Pavement copy() {
@@ -131,46 +134,70 @@ final class Pavement {
 
     /** Passes a minute; most do nothing while it is warm. Evaporation in m3 is added to the sum. */
     void minute(MinuteForcing weather, Sum evaporation) {
-        since++;
         deep += (weather.air() - deep) / DEEP_LAG_MINUTES;
+        sinceDry++;
+        boolean anyWet = mixPoured();
+        sinceWet = anyWet ? sinceWet + 1 : 0;
+        boolean dryDue = sinceDry >= BEAT;
+        boolean wetDue = anyWet && (sinceWet >= BEAT || cold());
+        if (dryDue || wetDue) {
+            SurfaceAir air = new SurfaceAir(weather);
+            if (dryDue) {
+                evaporation.add(area * passDry(air, 60.0 * sinceDry));
+                sinceDry = 0;
+            }
+            if (wetDue) {
+                evaporation.add(area * passWet(air, 60.0 * sinceWet));
+                sinceWet = 0;
+            }
+        }
+    }
+
+    /** Mixes the minute's water with the wet surfaces; tells whether any cell is wet. */
+    private boolean mixPoured() {
+        boolean anyWet = false;
         for (int k = 0; k < exposures.length; k++) {
+            anyWet |= wetCells[k] > 0;
             if (poured[k] > 0) {
                 wetColumns.pour(k, poured[k] / wetCells[k], pouredWarmth[k] / poured[k], exposures[k].slab);
                 poured[k] = 0;
                 pouredWarmth[k] = 0;
             }
         }
-        if (since >= WARM_BEAT || cold(weather.air())) {
-            beat(new SurfaceAir(weather), evaporation);
-            since = 0;
-        }
+        return anyWet;
     }
 
-    private boolean cold(double air) {
-        boolean cold = air < COLD;
+    private boolean cold() {
+        boolean cold = false;
         for (int k = 0; k < exposures.length && !cold; k++) {
-            cold = dryColumns.surface(k) < COLD || wetCells[k] > 0 && wetColumns.surface(k) < COLD;
+            cold = wetCells[k] > 0 && wetColumns.surface(k) < COLD;
         }
         return cold;
     }
 
-    private void beat(SurfaceAir air, Sum evaporation) {
-        double seconds = 60.0 * since;
-        takeMeans();
+    private double passDry(SurfaceAir air, double seconds) {
         double lost = 0;
         for (int k = 0; k < exposures.length; k++) {
             double absorbed = exposures[k].absorbed(air);
             lost += dryCells[k] * dryColumns.pass(k, exposures[k], air, absorbed, deep, seconds);
+        }
+        return lost;
+    }
+
+    private double passWet(SurfaceAir air, double seconds) {
+        takeMeans();
+        for (int k = 0; k < exposures.length; k++) {
             if (wetCells[k] > 0) {
-                wetColumns.pass(k, exposures[k], air, absorbed, deep, seconds);
+                wetColumns.pass(k, exposures[k], air, exposures[k].absorbed(air), deep, seconds);
             }
         }
+        double lost = 0;
         for (int s = 0; s < count; s++) {
             if (wet[s]) {
                 lost += passCell(s, classOf[s]);
             }
         }
-        evaporation.add(lost * area);
+        return lost;
     }
 
     private void takeMeans() {

@@ -1,5 +1,6 @@
 package provingyard.world.ground;
 
+import java.util.Arrays;
 import provingyard.scenario.Catalogue.Paving;
 
 /**
@@ -13,18 +14,19 @@ public final class PavementSlab {
     private static final double SOIL_CONDUCTIVITY = 0.3;
     private static final double SOIL_HEAT = 1600 * 800;
     private static final double SOIL_DEPTH = 0.2;
-    private static final int SOIL_CELLS = 5;
-    private static final double SLAB_CELL = 0.02;
+    private static final int SOIL_CELLS = 4;
+    private static final double SLAB_CELL = 0.025;
 
-    /** Largest coefficient of heat that leaves the surface, for stability, in W/(m2 K). */
-    private static final double SURFACE = 120;
+    /** Largest usual coefficient of heat that leaves the surface, for stability, in W/(m2 K); more only in warm gales. */
+    private static final double SURFACE = 80;
 
     private final int nodes;
     private final double[] capacity;
     private final double[] conductance;
+    private final double[] perCapacity;
     private final double longest;
 
-    /** The column of a paving, cells of about 20 mm. */
+    /** The column of a paving, cells of about 25 mm. */
     public PavementSlab(Paving paving) {
         int slab = Math.max(2, (int) Math.round(paving.thickness() / SLAB_CELL));
         nodes = slab + SOIL_CELLS;
@@ -40,6 +42,7 @@ public final class PavementSlab {
             double above = i == 0 ? 0 : i <= slab ? slabHeat * slabCell : SOIL_HEAT * soilCell;
             capacity[i] = (below + above) / 2;
         }
+        perCapacity = Arrays.stream(capacity).map(c -> 1 / c).toArray();
         double stable = capacity[0] / (conductance[0] + SURFACE);
         for (int i = 1; i < nodes; i++) {
             stable = Math.min(stable, capacity[i] / (conductance[i - 1] + conductance[i]));
@@ -77,7 +80,7 @@ public final class PavementSlab {
         for (int i = 1; i < nodes; i++) {
             double below = i + 1 < nodes ? t[at + i + 1] : deep;
             double on = conductance[i] * (t[at + i] - below);
-            t[at + i] += seconds * (down - on) / capacity[i];
+            t[at + i] += seconds * (down - on) * perCapacity[i];
             down = on;
         }
     }

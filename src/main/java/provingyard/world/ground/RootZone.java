@@ -149,6 +149,18 @@ final class RootZone {
         return left - kept;
     }
 
+    /** Lets standing water soak in for a minute where nothing is added; tells whether some still stands. */
+    boolean soakIn(long now) {
+        boolean standing = false;
+        for (int s = 0; s < count; s++) {
+            if (pond[s] > 0) {
+                receive(s, 0, now);
+                standing |= pond[s] > 0;
+            }
+        }
+        return standing;
+    }
+
     /** Whether water stands on a cell. */
     boolean ponded(int s) {
         return pond[s] > 0;

@@ -7,6 +7,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import provingyard.numeric.Deterministic;
 import provingyard.scenario.Catalogue;
 import provingyard.scenario.Catalogue.Nozzle;
+import provingyard.scenario.Catalogue.Throw;
 import provingyard.scenario.Plumbing;
 import provingyard.scenario.Plumbing.DripLine;
 import provingyard.scenario.Plumbing.Head;
@@ -81,14 +82,14 @@ public final class Sprinklers {
         return nozzle.drop() * Deterministic.pow(relative, -0.4) * misting;
     }
 
-    /** How far in m the wind (m/s) carries the far edge of a head's pattern downwind. */
+    /** How far in m the wind (m/s) carries the far edge of a head's pattern downwind; bubblers stay where they are. */
     public double edgeDrift(int head, double pressure, double wind) {
-        return SprayPattern.edgeDrift(radius(head, pressure), drop(head, pressure), wind);
+        return drips(head) ? 0 : SprayPattern.edgeDrift(radius(head, pressure), drop(head, pressure), wind);
     }
 
-    /** Share of a head's flow that drifts off or evaporates before it lands. */
+    /** Share of a head's flow that drifts off or evaporates before it lands; none of a bubbler's. */
     public double lossShare(int head, double pressure, SprayAir air) {
-        return SprayLoss.share(air.wind(), air.humidity(), air.sunAltitude(), drop(head, pressure));
+        return drips(head) ? 0 : SprayLoss.share(air.wind(), air.humidity(), air.sunAltitude(), drop(head, pressure));
     }
 
     /** Where a head's water lands at a pressure (Pa) in a wind. */
@@ -131,11 +132,15 @@ public final class Sprinklers {
         return reached;
     }
 
+    private boolean drips(int head) {
+        return nozzles.get(head).throwing() == Throw.DRIP;
+    }
+
     private Landing landing(int head, double pressure, double wind, double windFrom) {
         long tenths = Math.min(
                 HIGHEST,
                 Math.max(1, Math.round(10 * pressure / nozzles.get(head).pressure())));
-        long speed = Math.min(FASTEST, Math.max(0, Math.round(wind)));
+        long speed = drips(head) ? 0 : Math.min(FASTEST, Math.max(0, Math.round(wind)));
         long bearing = speed == 0 ? 0 : Math.floorMod(Math.round(windFrom * BEARINGS / 360), BEARINGS);
         long key = ((head * 100L + tenths) * 100 + speed) * BEARINGS + bearing;
         Landing known = landings.get(key);

@@ -26,7 +26,7 @@ class GroundSeasonTest {
         return Plots.of(0.6, 0.03, rows);
     }
 
-    private static MinuteForcing weather(int minute) {
+    static MinuteForcing weather(int minute) {
         int day = minute / 1440;
         double hour = minute / 60.0 % 24;
         double sun = Math.max(0, 450 * (1 - Math.abs(hour - 12) / 5));
@@ -53,13 +53,13 @@ class GroundSeasonTest {
             Ground twin = ground.copy();
             double before = ground.store();
             double[] landed = new double[cells.count()];
-            long start = System.nanoTime();
+            long start = cpu();
             for (int minute = 0; minute < DAYS * 1440; minute++) {
                 MinuteForcing now = weather(minute);
                 ground.step(now, watering(minute, landed));
                 twin.step(now, null);
             }
-            seconds = (System.nanoTime() - start) / 1e9;
+            seconds = (cpu() - start) / 1e9;
             Totals totals = ground.totals();
             assertEquals(0, totals.residual(before) / (totals.rain() + totals.irrigation()), 1e-12);
             assertTrue(totals.store() > twin.totals().store());
@@ -80,5 +80,9 @@ class GroundSeasonTest {
             landed[c] = c / each == zone ? 0.035 / 60 : 0;
         }
         return landed;
+    }
+
+    private static long cpu() {
+        return java.lang.management.ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
     }
 }

@@ -103,7 +103,7 @@ class SeriesTest {
             }
             Map<String, String> row = rows.get(hour + 1);
             worst = Math.max(worst, Math.abs(number(row, "t_surface_C") - t[0]));
-            worst = Math.max(worst, Math.abs(number(row, "t_10cm_C") - t[5]));
+            worst = Math.max(worst, Math.abs(number(row, "t_10cm_C") - t[4]));
         }
         assertTrue(worst < 0.1, "worst " + worst + " K");
     }
