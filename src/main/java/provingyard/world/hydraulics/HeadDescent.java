@@ -1,5 +1,7 @@
 package provingyard.world.hydraulics;
 
+import java.util.Arrays;
+
 /**
  * A slow and sure way to good heads, for when Newton's steps on heads and flows run in a circle (breaks that leave
  * compensating outlets near zero pressure are such a case).
@@ -83,7 +85,7 @@ final class HeadDescent {
 
     /** Inflow less outflow of each node, with held nodes pulled to their head; returns the sum of sizes, m3/s. */
     private double balance(NetworkState s) {
-        java.util.Arrays.fill(imbalance, 0);
+        Arrays.fill(imbalance, 0);
         for (int a = 0; a < live.linkCount; a++) {
             int l = live.links[a];
             imbalance[net.from[l]] -= s.flow[l];

@@ -15,6 +15,7 @@ final class LiveParts {
     private final int[] outletStart;
     private final int[] outletAt;
     private final int[] queue;
+    private final boolean[] reached;
 
     private NetworkState state;
     private long version;
@@ -47,6 +48,7 @@ final class LiveParts {
         outletStart = starts(network.outletSlot, nodes);
         outletAt = grouped(network.outletSlot, outletStart);
         queue = new int[nodes];
+        reached = new boolean[nodes];
         slots = new int[network.junctions];
         links = new int[n];
         outlets = new int[network.outletCount()];
@@ -80,7 +82,7 @@ final class LiveParts {
         }
         state = s;
         version = s.structureVersion;
-        flood(s);
+        flood(s, s.liveNode, false);
         slotCount = 0;
         for (int slot = 0; slot < net.junctions; slot++) {
             if (s.liveNode[slot]) {
@@ -107,11 +109,17 @@ final class LiveParts {
         }
     }
 
-    private void flood(NetworkState s) {
-        Arrays.fill(s.liveNode, false);
+    /** Whether every way from a source to a slot leads through a regulator that is shut. */
+    boolean hangsOnShutRegulators(NetworkState s, int slot) {
+        flood(s, reached, true);
+        return !reached[slot];
+    }
+
+    private void flood(NetworkState s, boolean[] seen, boolean heedRegulators) {
+        Arrays.fill(seen, false);
         int tail = 0;
-        for (int slot = net.junctions; slot < s.liveNode.length; slot++) {
-            s.liveNode[slot] = true;
+        for (int slot = net.junctions; slot < seen.length; slot++) {
+            seen[slot] = true;
             queue[tail++] = slot;
         }
         for (int headOfQueue = 0; headOfQueue < tail; headOfQueue++) {
@@ -120,8 +128,9 @@ final class LiveParts {
                 int l = linkAt[i];
                 boolean forward = net.from[l] == slot;
                 int other = forward ? net.to[l] : net.from[l];
-                if (s.open[l] && !s.liveNode[other] && (forward || !net.laws.isOneWay(l))) {
-                    s.liveNode[other] = true;
+                boolean shut = heedRegulators && net.isPrv[l] && s.prv[l] == NetworkState.PRV_CLOSED;
+                if (s.open[l] && !shut && !seen[other] && (forward || !net.laws.isOneWay(l))) {
+                    seen[other] = true;
                     queue[tail++] = other;
                 }
             }

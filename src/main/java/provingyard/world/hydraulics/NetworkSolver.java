@@ -51,6 +51,9 @@ public final class NetworkSolver {
     private double changeSum;
     private double flowSum;
     private double misfit;
+    private double headChange;
+    /** Whether an outlet fell dry or began to flow in the last iteration. */
+    private boolean turned;
 
     /** A solver with default settings. */
     public NetworkSolver(Network network) {
@@ -97,7 +100,7 @@ public final class NetworkSolver {
             boolean settled = live.prvCount == 0 || !switchRegulators(s, i);
             s.iterations = i;
             s.relativeFlowChange = flowSum > 0 ? changeSum / flowSum : 0;
-            s.headResidualM = misfit;
+            s.headResidualM = Math.max(misfit, headChange);
             if (settled && isConverged()) {
                 s.status = SolveStatus.CONVERGED;
                 break;
@@ -108,7 +111,7 @@ public final class NetworkSolver {
 
     private boolean isConverged() {
         boolean flowsStand = changeSum <= settings.relativeFlowChange() * flowSum || changeSum <= STILL_M3_S;
-        return flowsStand && misfit <= settings.headResidualM();
+        return flowsStand && !turned && misfit <= settings.headResidualM() && headChange <= settings.headResidualM();
     }
 
     /** No outlet can pass more than at the highest head there is; Newton's steps are held to that. */
@@ -263,8 +266,12 @@ public final class NetworkSolver {
     private void step(NetworkState s) {
         changeSum = 0;
         flowSum = 0;
+        headChange = 0;
+        turned = false;
         for (int a = 0; a < live.slotCount; a++) {
-            s.head[live.slots[a]] += change[live.slots[a]];
+            int slot = live.slots[a];
+            s.head[slot] += change[slot];
+            headChange = Math.max(headChange, Math.abs(change[slot]));
         }
         for (int a = 0; a < live.linkCount; a++) {
             int l = live.links[a];
@@ -316,6 +323,7 @@ public final class NetworkSolver {
             }
         }
         q = Math.min(q, outletLimit[o]);
+        turned |= q > 0 != old > 0;
         count(q, old);
         s.outletFlow[o] = q;
     }
@@ -327,11 +335,16 @@ public final class NetworkSolver {
 
     /** Lets each regulator take the state its heads ask for; true when one changed. */
     private boolean switchRegulators(NetworkState s, int iteration) {
-        boolean wait = iteration > 40 && !isConverged();
+        boolean isSettled = isConverged();
+        boolean wait = iteration > DESCEND_EVERY && !isSettled;
         boolean changed = false;
         for (int a = 0; a < live.prvCount && !wait; a++) {
             int l = live.prvs[a];
             byte next = nextState(s, l);
+            if (isSettled && next == NetworkState.PRV_CLOSED && live.hangsOnShutRegulators(s, net.to[l])) {
+                // Nothing else feeds its end: the pressure above its setting would leak away.
+                next = NetworkState.PRV_ACTIVE;
+            }
             if (next != s.prv[l]) {
                 changed = true;
                 s.flow[l] = next == NetworkState.PRV_CLOSED ? SHUT : Math.max(s.flow[l], net.startFlow[l]);

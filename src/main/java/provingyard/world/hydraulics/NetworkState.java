@@ -169,7 +169,7 @@ public final class NetworkState {
         return relativeFlowChange;
     }
 
-    /** Largest misfit of a law before the last iteration, m. */
+    /** Largest misfit of a law before the last iteration or change of a head in it, m. */
     public double headResidual() {
         return headResidualM;
     }
