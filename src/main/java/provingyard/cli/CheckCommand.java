@@ -51,11 +51,11 @@ final class CheckCommand implements Callable<Integer> {
             return Main.BAD_INPUT;
         }
         Read<Scenario> read = References.readWithSite(file.toString(), text);
-        List<Problem> said =
-                read.problems().stream().filter(p -> p.severity() != Severity.NOTE).toList();
+        List<Problem> said = read.problems().stream()
+                .filter(p -> p.severity() != Severity.NOTE)
+                .toList();
         said.forEach(p -> out.println(p.line(texts.language())));
-        out.println(
-                said.isEmpty() ? texts.say("check.good", file) : texts.say("check.count", file, said.size()));
+        out.println(said.isEmpty() ? texts.say("check.good", file) : texts.say("check.count", file, said.size()));
         return read.errors().isEmpty() ? Main.GOOD : Main.BAD_INPUT;
     }
 }

@@ -43,8 +43,7 @@ final class Common {
         return switch (units.toLowerCase(Locale.ROOT)) {
             case "us" -> UnitSystem.US;
             case "metric" -> UnitSystem.METRIC;
-            default -> throw new ParameterException(
-                    command.commandLine(), texts().say("bad.units", units));
+            default -> throw new ParameterException(command.commandLine(), texts().say("bad.units", units));
         };
     }
 }

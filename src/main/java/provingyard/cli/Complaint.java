@@ -17,15 +17,20 @@ final class Complaint {
         }
         if (problem instanceof MissingParameterException missing) {
             StringBuilder names = new StringBuilder();
-            missing.getMissing().forEach(m -> names.append(names.isEmpty() ? "" : ", ")
-                    .append(m.isOption() ? ((picocli.CommandLine.Model.OptionSpec) m).longestName() : m.paramLabel()));
+            missing.getMissing()
+                    .forEach(m -> names.append(names.isEmpty() ? "" : ", ")
+                            .append(
+                                    m.isOption()
+                                            ? ((picocli.CommandLine.Model.OptionSpec) m).longestName()
+                                            : m.paramLabel()));
             return texts.say("bad.missing", names);
         }
         if (problem instanceof OverwrittenOptionException twice) {
             return texts.say("bad.twice", twice.getOverwritten().paramLabel());
         }
         if (problem.getArgSpec() != null && problem.getValue() != null) {
-            return texts.say("bad.value", problem.getValue(), problem.getArgSpec().paramLabel());
+            return texts.say(
+                    "bad.value", problem.getValue(), problem.getArgSpec().paramLabel());
         }
         return problem.getMessage();
     }

@@ -47,7 +47,8 @@ public final class Main implements Runnable {
         line.setUsageHelpAutoWidth(true);
         line.setParameterExceptionHandler((problem, arguments) -> {
             err.println(Complaint.of(problem, texts));
-            err.println(texts.say("bad.seeHelp", problem.getCommandLine().getCommandSpec().qualifiedName()));
+            err.println(texts.say(
+                    "bad.seeHelp", problem.getCommandLine().getCommandSpec().qualifiedName()));
             return BAD_INPUT;
         });
         line.setExecutionExceptionHandler((failure, command, result) -> {

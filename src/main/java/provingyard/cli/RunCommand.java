@@ -73,9 +73,8 @@ final class RunCommand implements Callable<Integer> {
         }
         Site ready = Site.of(scenario.get());
         Optional<Mark> mark = mark(ready, texts, err);
-        Optional<SetUp> setUp = "mark".equals(setUpName) && mark.isPresent()
-                ? mark.map(Mark::setUp)
-                : inputs.setUp(setUpName, ready);
+        Optional<SetUp> setUp =
+                "mark".equals(setUpName) && mark.isPresent() ? mark.map(Mark::setUp) : inputs.setUp(setUpName, ready);
         return setUp.isEmpty() ? Main.BAD_INPUT : live(ready, setUp.get(), mark, texts);
     }
 

@@ -85,8 +85,14 @@ record RunResult(Scenario scenario, long seed, int days, String setUpName, Seaso
         Outcome outcome = season.outcome();
         Ledger.Water w = outcome.ledger().water();
         Ledger.Irrigation i = outcome.ledger().irrigation();
-        line(out, texts.say(
-                "run.title", scenario.title().in(texts.language()), days, scenario.season().from(), Long.toString(seed)));
+        line(
+                out,
+                texts.say(
+                        "run.title",
+                        scenario.title().in(texts.language()),
+                        days,
+                        scenario.season().from(),
+                        Long.toString(seed)));
         line(out, setUpName == null ? texts.say("run.setup.clock") : texts.say("run.setup.named", setUpName));
         line(out, "");
         line(out, texts.say("ledger.title"));
@@ -112,16 +118,31 @@ record RunResult(Scenario scenario, long seed, int days, String setUpName, Seaso
         row(out, texts.say("ledger.storeChange"), display.text(Show.VOLUME, i.storeChange()));
         row(out, texts.say("ledger.closure"), String.format(java.util.Locale.ROOT, "%.1e", i.closure()));
         line(out, "");
-        row(out, texts.say("ice.areaHours"), display.text(Show.ICE, outcome.ledger().ice().areaHours()));
-        row(out, texts.say("ice.mornings"), Integer.toString(outcome.ledger().ice().mornings()));
+        row(
+                out,
+                texts.say("ice.areaHours"),
+                display.text(Show.ICE, outcome.ledger().ice().areaHours()));
+        row(
+                out,
+                texts.say("ice.mornings"),
+                Integer.toString(outcome.ledger().ice().mornings()));
         row(out, texts.say("leaks.happened"), leaks(texts, outcome.leaks()));
         line(out, "");
         line(out, texts.say("loss.title"));
-        row(out, texts.say("loss.clock"), display.text(Show.MONEY, standing.clock().total()));
-        row(out, texts.say("loss.trainee"), display.text(Show.MONEY, standing.trainee().total()));
-        row(out, texts.say("loss.mark"), standing.mark()
-                .map(m -> display.text(Show.MONEY, m.total()))
-                .orElseGet(() -> texts.say("loss.unknown")));
+        row(
+                out,
+                texts.say("loss.clock"),
+                display.text(Show.MONEY, standing.clock().total()));
+        row(
+                out,
+                texts.say("loss.trainee"),
+                display.text(Show.MONEY, standing.trainee().total()));
+        row(
+                out,
+                texts.say("loss.mark"),
+                standing.mark()
+                        .map(m -> display.text(Show.MONEY, m.total()))
+                        .orElseGet(() -> texts.say("loss.unknown")));
         for (Loss.Entry entry : standing.trainee().entries()) {
             if (Math.abs(entry.money()) >= 0.005) {
                 row(out, "  " + texts.say("loss." + entry.kind().name()), display.text(Show.MONEY, entry.money()));
@@ -134,11 +155,14 @@ record RunResult(Scenario scenario, long seed, int days, String setUpName, Seaso
 
     private String score(Texts texts) {
         if (standing.score().points() == null) {
-            return texts.say("score.none", texts.say("reason." + standing.score().reason().name()));
+            return texts.say(
+                    "score.none",
+                    texts.say("reason." + standing.score().reason().name()));
         }
         String points = texts.say("score.points", standing.score().shown());
         return standing.score().outside()
-                ? points + " " + texts.say("score.outside", Math.round(standing.score().points()))
+                ? points + " "
+                        + texts.say("score.outside", Math.round(standing.score().points()))
                 : points;
     }
 

@@ -57,7 +57,9 @@ public final class SeasonPage {
     private String page(Season season, Standing standing, byte[] png) {
         Scenario scenario = season.site().scenario();
         String title = scenario.title().in(texts.language());
-        html.append("<!DOCTYPE html>\n<html lang=\"").append(texts.language()).append("\"><head><meta charset=\"utf-8\">");
+        html.append("<!DOCTYPE html>\n<html lang=\"")
+                .append(texts.language())
+                .append("\"><head><meta charset=\"utf-8\">");
         html.append("<title>").append(escaped(title)).append("</title><style>");
         html.append("body{font:15px/1.45 'Source Sans 3',sans-serif;color:#1d2622;background:#fffefb;max-width:60em;"
                 + "margin:2em auto;padding:0 1em}h1,h2{font-family:'Source Serif 4',serif}img{width:100%;height:auto}"
@@ -66,18 +68,24 @@ public final class SeasonPage {
                 + "font-variant-numeric:tabular-nums}.note{color:#5f6963}");
         html.append("</style></head><body>\n<h1>").append(escaped(title)).append("</h1>\n<p>");
         html.append(escaped(scenario.subtitle().in(texts.language()))).append("</p>\n<p><strong>");
-        html.append(escaped(score(standing))).append("</strong></p>\n<img alt=\"").append(escaped(title));
+        html.append(escaped(score(standing)))
+                .append("</strong></p>\n<img alt=\"")
+                .append(escaped(title));
         html.append("\" src=\"data:image/png;base64,");
         html.append(Base64.getEncoder().encodeToString(png)).append("\">\n");
         losses(standing);
         water(season.ledger());
-        html.append("<p class=\"note\">").append(escaped(texts.say("report.note"))).append("</p>\n</body></html>\n");
+        html.append("<p class=\"note\">")
+                .append(escaped(texts.say("report.note")))
+                .append("</p>\n</body></html>\n");
         return html.toString();
     }
 
     private String score(Standing standing) {
         return standing.score().points() == null
-                ? texts.say("score.none", texts.say("reason." + standing.score().reason().name()))
+                ? texts.say(
+                        "score.none",
+                        texts.say("reason." + standing.score().reason().name()))
                 : texts.say("score.points", standing.score().shown());
     }
 

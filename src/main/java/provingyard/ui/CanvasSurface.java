@@ -195,10 +195,7 @@ final class CanvasSurface implements Surface {
             premultiplied[i] = premultiply(picture.argb()[i]);
         }
         return new WritableImage(new PixelBuffer<>(
-                picture.width(),
-                picture.height(),
-                IntBuffer.wrap(premultiplied),
-                PixelFormat.getIntArgbPreInstance()));
+                picture.width(), picture.height(), IntBuffer.wrap(premultiplied), PixelFormat.getIntArgbPreInstance()));
     }
 
     private static int premultiply(int argb) {
@@ -217,8 +214,7 @@ final class CanvasSurface implements Surface {
         Stop[] stops = r.stops().stream()
                 .map(s -> new Stop(s.at(), colour(s.colour())))
                 .toArray(Stop[]::new);
-        return new RadialGradient(
-                0, 0, r.x(), r.y(), Math.max(1e-3, r.radius()), false, CycleMethod.NO_CYCLE, stops);
+        return new RadialGradient(0, 0, r.x(), r.y(), Math.max(1e-3, r.radius()), false, CycleMethod.NO_CYCLE, stops);
     }
 
     private static Color colour(Colour c) {

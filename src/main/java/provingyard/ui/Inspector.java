@@ -232,7 +232,13 @@ final class Inspector extends VBox {
             double most,
             ToDoubleFunction<SetUp> get,
             DoubleFunction<Placement> with) {
-        add(key, show, least, most, get, v -> model.decide("step.set", model.setUp().with(with.apply(v)), key));
+        add(
+                key,
+                show,
+                least,
+                most,
+                get,
+                v -> model.decide("step.set", model.setUp().with(with.apply(v)), key));
     }
 
     private void add(
@@ -244,8 +250,7 @@ final class Inspector extends VBox {
 
     private void interlock(Placement placement) {
         List<Interlock.Action> actions = placement.kind() == SensorKind.SOIL
-                ? List.of(
-                        Interlock.Action.NONE, Interlock.Action.BLOCK, Interlock.Action.ALLOW, Interlock.Action.START)
+                ? List.of(Interlock.Action.NONE, Interlock.Action.BLOCK, Interlock.Action.ALLOW, Interlock.Action.START)
                 : List.of(Interlock.Action.NONE, Interlock.Action.SKIP, Interlock.Action.PAUSE, Interlock.Action.SHUT);
         action = combo("interlock", actions, "action.", chosen -> {
             List<String> zones = model.setUp().interlocks().stream()
@@ -262,7 +267,13 @@ final class Inspector extends VBox {
         add("setting.flowHigh", Show.FRACTION, 1.03, 2, u -> u.flowWatch().high(), v -> watch(w -> w.high(v)));
         add("setting.flowLow", Show.FRACTION, 0, 0.95, u -> u.flowWatch().low(), v -> watch(w -> w.low(v)));
         add("setting.settling", Show.DURATION, 0, 600, u -> u.flowWatch().settling(), v -> watch(w -> w.settling(v)));
-        add("setting.averaging", Show.DURATION, 60, 600, u -> u.flowWatch().averaging(), v -> watch(w -> w.averaging(v)));
+        add(
+                "setting.averaging",
+                Show.DURATION,
+                60,
+                600,
+                u -> u.flowWatch().averaging(),
+                v -> watch(w -> w.averaging(v)));
         add(
                 "setting.unscheduled",
                 Show.FLOW,
@@ -273,12 +284,13 @@ final class Inspector extends VBox {
         List<FlowWatch.Action> all = List.of(FlowWatch.Action.values());
         onZone = combo("on-zone", all, "watch.", chosen -> watch(w -> w.onZone(chosen)));
         onUnscheduled = combo("on-unscheduled", all, "watch.", chosen -> watch(w -> w.onUnscheduled(chosen)));
-        body.getChildren().addAll(
-                labelled("inspector.onZone", onZone), labelled("inspector.onUnscheduled", onUnscheduled));
+        body.getChildren()
+                .addAll(labelled("inspector.onZone", onZone), labelled("inspector.onUnscheduled", onUnscheduled));
     }
 
     private void watch(java.util.function.UnaryOperator<FlowWatches> change) {
-        FlowWatches next = change.apply(FlowWatches.of(model.setUp().flowWatch()).sensor(shown));
+        FlowWatches next =
+                change.apply(FlowWatches.of(model.setUp().flowWatch()).sensor(shown));
         model.decide("step.watch", model.setUp().with(next.watch()));
     }
 

@@ -92,7 +92,8 @@ final class KitPanel extends VBox {
 
     private void refresh() {
         rows.values().forEach(Row::refresh);
-        layers.forEach((layer, box) -> box.setSelected(model.layersProperty().get().contains(layer)));
+        layers.forEach(
+                (layer, box) -> box.setSelected(model.layersProperty().get().contains(layer)));
     }
 
     /** The focusable row of a kind. */

@@ -76,8 +76,7 @@ final class ResultSheet extends VBox {
 
     private void compare(Optional<Mark> known) {
         var plan = model.scenario().season();
-        Standing reckoned =
-                new Comparison(model.site(), plan.seed(), plan.days(), known).with(outcome, model.setUp());
+        Standing reckoned = new Comparison(model.site(), plan.seed(), plan.days(), known).with(outcome, model.setUp());
         Platform.runLater(() -> {
             mark = known;
             standing = reckoned;
@@ -96,7 +95,8 @@ final class ResultSheet extends VBox {
         if (outcome == null) {
             return;
         }
-        Label title = new Label(words.say("result.title", words.say(model.scenario().title())));
+        Label title =
+                new Label(words.say("result.title", words.say(model.scenario().title())));
         title.getStyleClass().add("page-title");
         body.getChildren().add(title);
         if (standing == null) {
@@ -126,7 +126,8 @@ final class ResultSheet extends VBox {
             text.setText(words.say(
                     "result.points",
                     words.display().text(Show.MONEY, standing.clock().total()),
-                    words.display().text(Show.MONEY, standing.mark().orElseThrow().total())));
+                    words.display()
+                            .text(Show.MONEY, standing.mark().orElseThrow().total())));
         } else {
             number.setText(words.say("result.noScore"));
             number.getStyleClass().add("section-title");

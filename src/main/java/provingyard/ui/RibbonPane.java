@@ -176,7 +176,14 @@ final class RibbonPane extends VBox {
         long span = days == 0 ? whole : Math.min(whole, (long) days * DAY);
         long to = Math.min(whole, Math.max(span, now + span / 12));
         view = new RibbonView(
-                (int) getWidth(), height, to - span, to, now, theme, words.language(), words.units().get());
+                (int) getWidth(),
+                height,
+                to - span,
+                to,
+                now,
+                theme,
+                words.language(),
+                words.units().get());
         canvas.getGraphicsContext2D().clearRect(0, 0, canvas.getWidth(), canvas.getHeight());
         RibbonPainter.draw(new CanvasSurface(canvas.getGraphicsContext2D()), data, view);
     }

@@ -91,8 +91,8 @@ final class RibbonStory {
                     }
                     since = -1;
                 }
-                case START_SKIPPED -> runs.add(
-                        new RibbonData.Run(event.tick(), event.tick() + HOUR / 2, RibbonData.RunState.SKIPPED));
+                case START_SKIPPED ->
+                    runs.add(new RibbonData.Run(event.tick(), event.tick() + HOUR / 2, RibbonData.RunState.SKIPPED));
                 default -> {
                     // Nothing that a lane shows.
                 }

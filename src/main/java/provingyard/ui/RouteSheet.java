@@ -3,7 +3,6 @@ package provingyard.ui;
 import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.function.Consumer;
 import javafx.application.Platform;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -182,7 +181,8 @@ final class RouteSheet extends BorderPane {
         help.setOnAction(e -> shell.help());
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
-        side.getChildren().addAll(picture(chosen, SIDE_WIDTH, SIDE_HEIGHT), scroll, start, new HBox(8, look, gap, help));
+        side.getChildren()
+                .addAll(picture(chosen, SIDE_WIDTH, SIDE_HEIGHT), scroll, start, new HBox(8, look, gap, help));
     }
 
     /** A site's card picture; drawn off the window's thread. */

@@ -216,8 +216,8 @@ public final class SeasonPlayer implements AutoCloseable {
                 && shown == season.setUp();
         if (!same) {
             shown = season.setUp();
-            newest.set(new Frame(
-                    season.snapshot(), lived.series(), lived.events(), lived.tick(), lived.over(), playing));
+            newest.set(
+                    new Frame(season.snapshot(), lived.series(), lived.events(), lived.tick(), lived.over(), playing));
         }
     }
 }

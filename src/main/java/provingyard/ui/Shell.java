@@ -117,8 +117,7 @@ public final class Shell {
         Thread thread = new Thread(
                 () -> {
                     try {
-                        YardModel model =
-                                new YardModel(Site.of(scenario), e -> Platform.runLater(() -> unforeseen(e)));
+                        YardModel model = new YardModel(Site.of(scenario), e -> Platform.runLater(() -> unforeseen(e)));
                         Platform.runLater(() -> {
                             yard = new YardScreen(model, words, this);
                             yard.theme(theme);
@@ -144,8 +143,9 @@ public final class Shell {
     List<MenuItem> lookMenu() {
         List<MenuItem> items = new ArrayList<>();
         items.add(item("look.language", () -> speak(words.language().equals("en") ? "es" : "en")));
-        items.add(item("look.units", () -> words.units()
-                .set(words.units().get() == UnitSystem.US ? UnitSystem.METRIC : UnitSystem.US)));
+        items.add(item(
+                "look.units",
+                () -> words.units().set(words.units().get() == UnitSystem.US ? UnitSystem.METRIC : UnitSystem.US)));
         items.add(item("look.theme", () -> theme(next(theme))));
         return items;
     }

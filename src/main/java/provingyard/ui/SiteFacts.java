@@ -42,7 +42,10 @@ final class SiteFacts {
     }
 
     private String mounted(Mount mount, double height) {
-        return words.say("place.mounted", words.say("mount." + mount.name()), words.display().text(Show.LENGTH, height));
+        return words.say(
+                "place.mounted",
+                words.say("mount." + mount.name()),
+                words.display().text(Show.LENGTH, height));
     }
 
     List<Node> rows(Placement placement) {

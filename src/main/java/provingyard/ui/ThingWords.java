@@ -27,7 +27,8 @@ final class ThingWords {
             case PIPE -> pipe(hit.id());
             case SURFACE -> surface(hit);
             case STRUCTURE -> named("thing.structure", labelOfStructure(hit.id()), hit.id());
-            case TREE, VENT, DRIP_LINE, OFF_SITE -> words.say("thing." + hit.kind().name());
+            case TREE, VENT, DRIP_LINE, OFF_SITE ->
+                words.say("thing." + hit.kind().name());
         };
     }
 

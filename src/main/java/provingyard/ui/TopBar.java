@@ -100,7 +100,9 @@ final class TopBar extends HBox {
         day.show(words.say("figure.day", today, days), words.say("figure.dayWord"));
         money.show(
                 words.display().text(Show.MONEY, model.budgetLeft()),
-                words.say("figure.left", words.display().text(Show.MONEY, model.scenario().kit().budget())));
+                words.say(
+                        "figure.left",
+                        words.display().text(Show.MONEY, model.scenario().kit().budget())));
         water.show(
                 words.display().text(Show.VOLUME, ledger.irrigation().supplied()),
                 words.say(
@@ -112,9 +114,7 @@ final class TopBar extends HBox {
         long alarms = frame.events().stream()
                 .filter(e -> e.kind() == SeasonEvent.Kind.FAULT_FOUND)
                 .count();
-        leaks.show(
-                words.display().text(Show.VOLUME, ledger.water().leaked()),
-                words.say("figure.leaked", alarms));
+        leaks.show(words.display().text(Show.VOLUME, ledger.water().leaked()), words.say("figure.leaked", alarms));
     }
 
     /** A number over its word. */

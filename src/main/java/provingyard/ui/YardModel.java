@@ -133,7 +133,9 @@ public final class YardModel implements AutoCloseable {
 
     /** Whether the set-up may not be touched now. */
     public boolean locked() {
-        return scenario().locks().midSeason() && frame.get() != null && frame.get().lived() > 0;
+        return scenario().locks().midSeason()
+                && frame.get() != null
+                && frame.get().lived() > 0;
     }
 
     /** Takes a new sensor in hand, in the middle of the yard. */

@@ -137,7 +137,9 @@ final class YardPane extends Pane {
         if (running) {
             seconds += 1 / 30.0;
         }
-        View now = view.marks(markings()).seconds(running ? seconds : 0).in(words.language(), words.units().get());
+        View now = view.marks(markings())
+                .seconds(running ? seconds : 0)
+                .in(words.language(), words.units().get());
         Drawn next = new Drawn(now, snapshot, model.setUp());
         if (next.equals(drawn)) {
             return;
@@ -157,10 +159,9 @@ final class YardPane extends Pane {
         int w = (int) Math.round(getWidth());
         int h = (int) Math.round(getHeight());
         if (view == null || view.width() != w || view.height() != h) {
-            View fit = View.fit(model.scenario().yard().size(), w, h, free, under).layers(layers);
-            view = fitted || view == null && cached == null
-                    ? fit
-                    : fit.at(lastScale(), lastX(), lastY());
+            View fit =
+                    View.fit(model.scenario().yard().size(), w, h, free, under).layers(layers);
+            view = fitted || view == null && cached == null ? fit : fit.at(lastScale(), lastX(), lastY());
         }
         view = view.theme(under).layers(layers);
     }
@@ -185,7 +186,8 @@ final class YardPane extends Pane {
 
     /** Orders new ground and canopy pictures where the view is another one. */
     private void still(View now) {
-        View plain = now.marks(Marks.NONE).seconds(0).layers(Set.of()).labels(false).in("en", now.units());
+        View plain =
+                now.marks(Marks.NONE).seconds(0).layers(Set.of()).labels(false).in("en", now.units());
         if (plain.equals(asked)) {
             return;
         }

@@ -96,11 +96,12 @@ final class YardScreen extends BorderPane {
         boolean over = frame.over() && frame.snapshot().tick() >= frame.lived();
         if (over && !reckoned) {
             reckoned = true;
-            model.player().handOver(season -> Platform.runLater(() -> {
-                result.setVisible(true);
-                result.reckon(season);
-                result.requestFocus();
-            }));
+            model.player()
+                    .handOver(season -> Platform.runLater(() -> {
+                        result.setVisible(true);
+                        result.reckon(season);
+                        result.requestFocus();
+                    }));
         } else if (!frame.over()) {
             reckoned = false;
         }
