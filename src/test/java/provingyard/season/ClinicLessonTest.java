@@ -1,0 +1,144 @@
+package provingyard.season;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import provingyard.scenario.Point;
+import provingyard.scenario.SensorKind;
+import provingyard.scenario.Sites;
+import provingyard.score.Loss;
+import provingyard.setup.FlowWatch;
+import provingyard.setup.Interlock;
+import provingyard.setup.Mount;
+import provingyard.setup.Placement;
+import provingyard.setup.References;
+import provingyard.setup.SetUp;
+
+/** Each of the five sensors matters on the clinic, by the simulator's own outcome; set-ups that cheat lose. */
+class ClinicLessonTest {
+
+    private static final double FOOT = 0.3048;
+
+    private static Site site;
+    private static SetUp textbook;
+    private static double clock;
+
+    @BeforeAll
+    static void open() {
+        site = Site.of(Sites.open("quillback-clinic").orThrow());
+        textbook = References.textbook(site.scenario()).orElseThrow();
+        clock = loss(SetUp.CLOCK_ALONE);
+    }
+
+    private static Season lived(SetUp setUp) {
+        Season season = Season.begin(site, setUp);
+        season.liveToEnd();
+        return season;
+    }
+
+    private static double loss(SetUp setUp) {
+        return Loss.of(lived(setUp).outcome(), site.scenario().costs()).total();
+    }
+
+    /** The textbook set-up with one kind of sensor only. */
+    private static SetUp only(SensorKind kind) {
+        SetUp one = textbook;
+        for (Placement placement : textbook.sensors()) {
+            one = placement.kind() == kind ? one : one.without(placement.id());
+        }
+        return kind == SensorKind.FLOW ? one : one.with(FlowWatch.OFF);
+    }
+
+    private static <T extends Placement> T of(SensorKind kind, Class<T> type) {
+        return type.cast(textbook.of(kind).get(0));
+    }
+
+    private static void matters(SensorKind kind, Placement badly) {
+        SetUp well = only(kind);
+        double good = loss(well);
+        double bad = loss(well.with(badly));
+        assertTrue(good < clock, kind + " well placed " + good + " loses less than the clock alone " + clock);
+        assertTrue(good < bad, kind + " well placed " + good + " loses less than badly placed " + bad);
+    }
+
+    @Test
+    void rainUnderTheEave() {
+        Placement.Rain r = of(SensorKind.RAIN, Placement.Rain.class);
+        Point eave = new Point(118 * FOOT, 59 * FOOT);
+        matters(SensorKind.RAIN, new Placement.Rain(r.id(), eave, Mount.WALL, 2.4, r.trip(), r.vent()));
+    }
+
+    @Test
+    void windBehindTheHouse() {
+        Placement.Wind w = of(SensorKind.WIND, Placement.Wind.class);
+        Point lee = new Point(118 * FOOT, 58 * FOOT);
+        matters(
+                SensorKind.WIND,
+                new Placement.Wind(w.id(), lee, Mount.POST, 1.5, w.trip(), w.rearm(), w.averaging(), w.hold()));
+    }
+
+    @Test
+    void freezeByTheVentOnTheWarmWall() {
+        Placement.Freeze f = of(SensorKind.FREEZE, Placement.Freeze.class);
+        Point wall = new Point(101 * FOOT, 88 * FOOT);
+        matters(SensorKind.FREEZE, new Placement.Freeze(f.id(), wall, Mount.WALL, 2.4, f.below(), f.rearm()));
+    }
+
+    @Test
+    void flowBehindTheBreak() {
+        Placement.Flow f = of(SensorKind.FLOW, Placement.Flow.class);
+        matters(SensorKind.FLOW, new Placement.Flow(f.id(), "main-5", 1, f.size(), f.pulses(), f.offset()));
+    }
+
+    @Test
+    void soilThatIsToldAWrongSoil() {
+        Placement.Soil s = of(SensorKind.SOIL, Placement.Soil.class);
+        SetUp well = only(SensorKind.SOIL);
+        assertTrue(loss(well) < clock);
+        Placement.Soil deaf = new Placement.Soil(s.id(), s.at(), s.depth(), s.soil(), 0.44, 0.45);
+        assertTrue(loss(well) < loss(well.with(deaf)), "a wet point that is never reached blocks nothing");
+    }
+
+    /** Common practice, no source: 38 °F keeps walks free of irrigation ice where 32 °F does not. */
+    @Test
+    void thirtyEightDegreesKeepsTheWalksFreeWhereThirtyTwoDoesNot() {
+        Placement.Freeze f = of(SensorKind.FREEZE, Placement.Freeze.class);
+        SetUp usual = only(SensorKind.FREEZE);
+        SetUp atZero = usual.with(new Placement.Freeze(f.id(), f.at(), f.mount(), f.height(), 0, 1));
+        assertEquals(38, f.below() * 9 / 5 + 32, 1e-9);
+        assertEquals(0, lived(usual).ledger().ice().mornings());
+        assertTrue(lived(atZero).ledger().ice().mornings() > 0);
+        assertTrue(lived(SetUp.CLOCK_ALONE).ledger().ice().mornings() > lived(atZero).ledger().ice().mornings());
+    }
+
+    @Test
+    void neverWateringLoses() {
+        Placement.Soil s = of(SensorKind.SOIL, Placement.Soil.class);
+        SetUp never = new SetUp(
+                List.of(new Placement.Soil(s.id(), s.at(), s.depth(), s.soil(), 0.02, 0.05)),
+                List.of(new Interlock(s.id(), Interlock.Action.BLOCK, List.of())),
+                FlowWatch.OFF,
+                null);
+        Season dry = lived(never);
+        assertEquals(0, dry.ledger().irrigation().used(), 1e-9);
+        assertTrue(loss(textbook) < Loss.of(dry.outcome(), site.scenario().costs()).total());
+    }
+
+    @Test
+    void everySensorAtItsStrictestLoses() {
+        SetUp strict = textbook;
+        Placement.Rain r = of(SensorKind.RAIN, Placement.Rain.class);
+        Placement.Wind w = of(SensorKind.WIND, Placement.Wind.class);
+        Placement.Freeze f = of(SensorKind.FREEZE, Placement.Freeze.class);
+        Placement.Soil s = of(SensorKind.SOIL, Placement.Soil.class);
+        strict = strict.with(new Placement.Rain(r.id(), r.at(), r.mount(), r.height(), 0.003175, 0));
+        strict = strict.with(
+                new Placement.Wind(w.id(), w.at(), w.mount(), w.height(), 2, 1.5, w.averaging(), w.hold()));
+        strict = strict.with(new Placement.Freeze(f.id(), f.at(), f.mount(), f.height(), 5, 8));
+        strict = strict.with(new Placement.Soil(s.id(), s.at(), s.depth(), s.soil(), 0.02, 0.05));
+        assertTrue(loss(textbook) < loss(strict));
+    }
+}
