@@ -111,7 +111,8 @@ class ClinicLessonTest {
         assertEquals(38, f.below() * 9 / 5 + 32, 1e-9);
         assertEquals(0, lived(usual).ledger().ice().mornings());
         assertTrue(lived(atZero).ledger().ice().mornings() > 0);
-        assertTrue(lived(SetUp.CLOCK_ALONE).ledger().ice().mornings() > lived(atZero).ledger().ice().mornings());
+        assertTrue(lived(SetUp.CLOCK_ALONE).ledger().ice().mornings()
+                > lived(atZero).ledger().ice().mornings());
     }
 
     @Test
@@ -124,7 +125,8 @@ class ClinicLessonTest {
                 null);
         Season dry = lived(never);
         assertEquals(0, dry.ledger().irrigation().used(), 1e-9);
-        assertTrue(loss(textbook) < Loss.of(dry.outcome(), site.scenario().costs()).total());
+        assertTrue(
+                loss(textbook) < Loss.of(dry.outcome(), site.scenario().costs()).total());
     }
 
     @Test
@@ -135,8 +137,8 @@ class ClinicLessonTest {
         Placement.Freeze f = of(SensorKind.FREEZE, Placement.Freeze.class);
         Placement.Soil s = of(SensorKind.SOIL, Placement.Soil.class);
         strict = strict.with(new Placement.Rain(r.id(), r.at(), r.mount(), r.height(), 0.003175, 0));
-        strict = strict.with(
-                new Placement.Wind(w.id(), w.at(), w.mount(), w.height(), 2, 1.5, w.averaging(), w.hold()));
+        strict =
+                strict.with(new Placement.Wind(w.id(), w.at(), w.mount(), w.height(), 2, 1.5, w.averaging(), w.hold()));
         strict = strict.with(new Placement.Freeze(f.id(), f.at(), f.mount(), f.height(), 5, 8));
         strict = strict.with(new Placement.Soil(s.id(), s.at(), s.depth(), s.soil(), 0.02, 0.05));
         assertTrue(loss(textbook) < loss(strict));

@@ -79,8 +79,7 @@ class SeasonTest {
         Season with = lived(row, 5, 3, all);
         Season without = lived(row, 5, 3, fewer);
         assertEquals(with.ledger().water().rain(), without.ledger().water().rain());
-        assertEquals(
-                with.series().air()[40], without.series().air()[40]);
+        assertEquals(with.series().air()[40], without.series().air()[40]);
     }
 
     @Test

@@ -1,0 +1,92 @@
+package provingyard.ui;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.concurrent.TimeUnit;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.testfx.api.FxRobot;
+import org.testfx.api.FxToolkit;
+import org.testfx.util.WaitForAsyncUtils;
+import provingyard.scenario.SensorKind;
+import provingyard.setup.Placement;
+
+/** A trainee's way through the window: open a site, place and set a sensor, undo, live the season, read the result. */
+class JourneyTest {
+
+    private static final FxRobot ROBOT = new FxRobot();
+    private static Shell shell;
+
+    @BeforeAll
+    static void window() throws Exception {
+        Stage stage = FxToolkit.registerPrimaryStage();
+        FxToolkit.setupFixture(() -> {
+            shell = new Shell(ProvingYardApp.sites(), 1280, 720);
+            stage.setScene(shell.scene());
+            stage.show();
+        });
+    }
+
+    @AfterAll
+    static void close() throws Exception {
+        FxToolkit.setupFixture(() -> shell.close());
+        FxToolkit.cleanupStages();
+    }
+
+    private static void until(String what, java.util.function.BooleanSupplier holds) throws Exception {
+        WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, () -> holds.getAsBoolean());
+        assertTrue(holds.getAsBoolean(), what);
+    }
+
+    private static Placement.Rain rain(YardModel model) {
+        return (Placement.Rain) model.setUp().of(SensorKind.RAIN).get(0);
+    }
+
+    @Test
+    void fromTheRouteSheetToTheResult() throws Exception {
+        ROBOT.clickOn("#site-tansy-row").clickOn("#start");
+        until("the yard opens", () -> shell.yard() != null);
+        YardModel model = shell.yard().model();
+        until("the yard is drawn", () -> model.frameProperty().get() != null);
+
+        ROBOT.clickOn("#kit-RAIN");
+        assertNotNull(model.handProperty().get(), "a rain sensor is in hand");
+        ROBOT.press(KeyCode.RIGHT).release(KeyCode.RIGHT).press(KeyCode.ENTER).release(KeyCode.ENTER);
+        until(
+                "the rain sensor is placed",
+                () -> model.setUp().of(SensorKind.RAIN).size() == 1);
+        assertEquals(42, model.budgetLeft(), 1e-9);
+        until("the inspector shows it", () -> ROBOT.lookup("#inspector").query().isVisible());
+
+        TextField field = ROBOT.lookup("#field-setting-rainTrip").queryAs(TextField.class);
+        ROBOT.interact(() -> {
+            field.requestFocus();
+            field.setText("9 mm");
+            field.fireEvent(new javafx.event.ActionEvent());
+        });
+        assertEquals(0.009, rain(model).trip(), 1e-12);
+        ROBOT.interact(() -> field.setText("nine drops"));
+        ROBOT.interact(() -> field.fireEvent(new javafx.event.ActionEvent()));
+        assertEquals(0.009, rain(model).trip(), 1e-12, "what is not understood changes nothing");
+
+        ROBOT.clickOn("#undo");
+        assertEquals(0.00635, rain(model).trip(), 1e-12);
+        ROBOT.clickOn("#redo");
+        assertEquals(0.009, rain(model).trip(), 1e-12);
+
+        ROBOT.clickOn("#speed-MOST").clickOn("#play");
+        until("the season is lived", () -> model.frameProperty().get().over());
+        until("the result is read", () -> ROBOT.lookup("#score").tryQuery().isPresent());
+        Label score = ROBOT.lookup("#score").queryAs(Label.class);
+        assertFalse(score.getText().isBlank());
+        assertTrue(model.frameProperty().get().snapshot().ledger().water().closure() < 1e-9);
+    }
+}
