@@ -46,6 +46,13 @@ class JourneyTest {
         assertTrue(holds.getAsBoolean(), what);
     }
 
+    private static boolean isShown(String query) {
+        return ROBOT.lookup(query)
+                .tryQuery()
+                .filter(n -> n.getBoundsInParent().getWidth() > 0)
+                .isPresent();
+    }
+
     private static Placement.Rain rain(YardModel model) {
         return (Placement.Rain) model.setUp().of(SensorKind.RAIN).get(0);
     }
@@ -53,18 +60,21 @@ class JourneyTest {
     @Test
     void fromTheRouteSheetToTheResult() throws Exception {
         ROBOT.clickOn("#site-tansy-row").clickOn("#start");
-        until("the yard opens", () -> shell.yard() != null);
+        until("the yard opens", () -> isShown("#kit-RAIN"));
+        WaitForAsyncUtils.waitForFxEvents();
         YardModel model = shell.yard().model();
         until("the yard is drawn", () -> model.frameProperty().get() != null);
 
         ROBOT.clickOn("#kit-RAIN");
+        WaitForAsyncUtils.waitForFxEvents();
         assertNotNull(model.handProperty().get(), "a rain sensor is in hand");
         ROBOT.press(KeyCode.RIGHT).release(KeyCode.RIGHT).press(KeyCode.ENTER).release(KeyCode.ENTER);
         until(
                 "the rain sensor is placed",
                 () -> model.setUp().of(SensorKind.RAIN).size() == 1);
         assertEquals(42, model.budgetLeft(), 1e-9);
-        until("the inspector shows it", () -> ROBOT.lookup("#inspector").query().isVisible());
+        until("the inspector shows it", () -> isShown("#field-setting-rainTrip"));
+        WaitForAsyncUtils.waitForFxEvents();
 
         TextField field = ROBOT.lookup("#field-setting-rainTrip").queryAs(TextField.class);
         ROBOT.interact(() -> {
@@ -78,8 +88,10 @@ class JourneyTest {
         assertEquals(0.009, rain(model).trip(), 1e-12, "what is not understood changes nothing");
 
         ROBOT.clickOn("#undo");
+        WaitForAsyncUtils.waitForFxEvents();
         assertEquals(0.00635, rain(model).trip(), 1e-12);
         ROBOT.clickOn("#redo");
+        WaitForAsyncUtils.waitForFxEvents();
         assertEquals(0.009, rain(model).trip(), 1e-12);
 
         ROBOT.clickOn("#speed-MOST").clickOn("#play");
