@@ -1,5 +1,7 @@
 package provingyard.world.hydraulics;
 
+import provingyard.numeric.Deterministic;
+
 /**
  * The constants inside the loss laws, so that the same solver can use a textbook's or a reference engine's.
  *
@@ -32,9 +34,10 @@ public record Constants(double hazen, double minor, double darcy, double reynold
     private static Constants referenceEngine() {
         double foot = 0.3048;
         double cubicFoot = 0.028317;
-        double squareLaw = StrictMath.pow(foot, 5) / (cubicFoot * cubicFoot);
-        double hazen =
-                4.727 * StrictMath.pow(foot, HAZEN_DIAMETER_EXPONENT) / StrictMath.pow(cubicFoot, HAZEN_FLOW_EXPONENT);
+        double squareLaw = Deterministic.pow(foot, 5) / (cubicFoot * cubicFoot);
+        double hazen = 4.727
+                * Deterministic.pow(foot, HAZEN_DIAMETER_EXPONENT)
+                / Deterministic.pow(cubicFoot, HAZEN_FLOW_EXPONENT);
         double darcy = squareLaw / (2 * 32.2 * (Math.PI / 4) * (Math.PI / 4));
         return new Constants(hazen, 0.02517 * squareLaw, darcy, foot * foot * foot / cubicFoot);
     }

@@ -9,6 +9,12 @@ public final class Friction {
     /** Kinematic viscosity of water at 15 C, m2/s (standard tables). */
     public static final double WATER_VISCOSITY_M2_S = 1.1386e-6;
 
+    /** Density of water, kg/m3 (rounded; 999.1 at 15 C). */
+    public static final double WATER_DENSITY_KG_M3 = 1000;
+
+    /** Velocity above which a pipe is a caution, m/s: 5 ft/s (pipe sizing tables; a design rule, not a law). */
+    public static final double VELOCITY_CAUTION_M_S = 5 * 0.3048;
+
     private static final double LAMINAR_REYNOLDS = 2000;
     private static final double TURBULENT_REYNOLDS = 4000;
     private static final double LN10 = Deterministic.log(10);

@@ -12,10 +12,20 @@ import java.nio.file.Path;
 /** Reads the check values of the hydraulics, from the class path or the working directory. */
 final class ReferenceFiles {
 
+    private static final String REFERENCE = "shared/reference/hydraulics/";
+
     private ReferenceFiles() {}
 
     static String text(String name) {
-        String path = "shared/reference/hydraulics/" + name;
+        return text(REFERENCE, name);
+    }
+
+    static JsonNode json(String name) {
+        return json(REFERENCE, name);
+    }
+
+    static String text(String folder, String name) {
+        String path = folder + name;
         try (InputStream in = ReferenceFiles.class.getClassLoader().getResourceAsStream(path)) {
             return in == null ? Files.readString(Path.of(path)) : new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
@@ -23,9 +33,9 @@ final class ReferenceFiles {
         }
     }
 
-    static JsonNode json(String name) {
+    static JsonNode json(String folder, String name) {
         try {
-            return new ObjectMapper().readTree(text(name));
+            return new ObjectMapper().readTree(text(folder, name));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
