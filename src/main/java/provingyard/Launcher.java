@@ -26,21 +26,29 @@ public final class Launcher {
             System.exit(Main.execute(out, err, args));
         }
         Display.State display = Display.look();
-        if (display == Display.State.READY) {
-            ProvingYardApp.open();
-            System.exit(Main.GOOD);
-        }
-        System.exit(playHeadless(display, out, err));
-    }
-
-    private static int playHeadless(Display.State display, PrintWriter out, PrintWriter err) {
-        String language = Locale.getDefault().getLanguage().equals("es") ? "es" : "en";
-        String key =
+        String why =
                 switch (display) {
+                    case READY -> window() ? "" : "no.window.failed";
+                    case NONE -> "no.window.none";
                     case DEAD -> "no.window.dead";
                     case NO_GTK -> "no.window.gtk";
-                    default -> "no.window.none";
                 };
+        System.exit(why.isEmpty() ? Main.GOOD : playHeadless(why, out, err));
+    }
+
+    /** Opens the window and waits until it is closed; false where the toolkit cannot start here. */
+    private static boolean window() {
+        try {
+            ProvingYardApp.open();
+            return true;
+        } catch (UnsupportedOperationException | LinkageError e) {
+            // No screen, or a library of the toolkit is missing.
+            return false;
+        }
+    }
+
+    private static int playHeadless(String key, PrintWriter out, PrintWriter err) {
+        String language = Locale.getDefault().getLanguage().equals("es") ? "es" : "en";
         out.println(Texts.of("cli", language).say(key));
         String first = Sites.list().get(0).id();
         return Main.execute(out, err, "run", first, "--setup", "textbook", "--out", REPORT, "--lang", language);

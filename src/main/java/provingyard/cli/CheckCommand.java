@@ -2,13 +2,13 @@ package provingyard.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import provingyard.scenario.Problem;
@@ -31,8 +31,12 @@ final class CheckCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FILE", arity = "1..*", descriptionKey = "check.files")
     private List<Path> files;
 
+    @Option(names = "--verbose", descriptionKey = "check.verbose")
+    private boolean verbose;
+
     @Override
     public Integer call() {
+        common.check();
         int code = Main.GOOD;
         for (Path file : files) {
             code = Math.max(code, check(file));
@@ -45,14 +49,14 @@ final class CheckCommand implements Callable<Integer> {
         Texts texts = common.texts();
         String text;
         try {
-            text = Files.readString(file);
+            text = TextFile.read(file);
         } catch (IOException e) {
-            spec.commandLine().getErr().println(texts.say("bad.read", file, String.valueOf(e.getMessage())));
+            spec.commandLine().getErr().println(texts.say("bad.read", file, TextFile.reason(e, texts)));
             return Main.BAD_INPUT;
         }
         Read<Scenario> read = References.readWithSite(file.toString(), text);
         List<Problem> said = read.problems().stream()
-                .filter(p -> p.severity() != Severity.NOTE)
+                .filter(p -> verbose || p.severity() != Severity.NOTE)
                 .toList();
         said.forEach(p -> out.println(p.line(texts.language())));
         out.println(said.isEmpty() ? texts.say("check.good", file) : texts.say("check.count", file, said.size()));

@@ -26,6 +26,16 @@ final class Common {
             descriptionKey = "option.help")
     private boolean help;
 
+    /**
+     * Complains about a language or units that are not known, before anything is done.
+     *
+     * @throws ParameterException with the complaint
+     */
+    void check() {
+        language();
+        units();
+    }
+
     /** The commands' texts in the language asked for. */
     Texts texts() {
         return Texts.of("cli", language());

@@ -3,6 +3,7 @@ package provingyard.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -31,13 +32,13 @@ final class Inputs {
     }
 
     Optional<Scenario> site(String name) {
-        boolean shipped = Sites.list().stream().anyMatch(s -> s.id().equals(name));
-        if (!shipped && !Files.isRegularFile(Path.of(name))) {
-            String known = Sites.list().stream().map(Sites.Site::id).collect(Collectors.joining(", "));
-            err.println(texts.say("bad.site", name, known));
+        boolean known = Sites.list().stream().anyMatch(s -> s.id().equals(name));
+        if (!known && !isFile(name)) {
+            String sites = Sites.list().stream().map(Sites.Site::id).collect(Collectors.joining(", "));
+            err.println(texts.say("bad.site", name, sites));
             return Optional.empty();
         }
-        Read<Scenario> read = Sites.open(name);
+        Read<Scenario> read = References.check(name, Sites.open(name));
         complain(read.errors());
         return Optional.ofNullable(read.value());
     }
@@ -71,22 +72,29 @@ final class Inputs {
     }
 
     private Optional<SetUp> file(String name, Scenario site) {
-        Path file = Path.of(name);
-        if (!Files.isRegularFile(file)) {
+        if (!isFile(name)) {
             err.println(texts.say("bad.setup", name));
             return Optional.empty();
         }
         try {
-            Read<SetUp> read = SetUpReader.read(name, Files.readString(file), site);
+            Read<SetUp> read = SetUpReader.read(name, TextFile.read(Path.of(name)), site);
             complain(read.errors());
             return Optional.ofNullable(read.value());
         } catch (IOException e) {
-            err.println(texts.say("bad.read", name, String.valueOf(e.getMessage())));
+            err.println(texts.say("bad.read", name, TextFile.reason(e, texts)));
             return Optional.empty();
         }
     }
 
-    void complain(List<Problem> problems) {
+    private static boolean isFile(String name) {
+        try {
+            return Files.isRegularFile(Path.of(name));
+        } catch (InvalidPathException e) {
+            return false;
+        }
+    }
+
+    private void complain(List<Problem> problems) {
         problems.forEach(p -> err.println(p.line(texts.language())));
     }
 }

@@ -8,7 +8,9 @@ import java.util.ResourceBundle;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
 import provingyard.text.Texts;
 
 /** The headless program: its commands and how they end. */
@@ -27,11 +29,10 @@ public final class Main implements Runnable {
     @Mixin
     private Common common;
 
-    private final PrintWriter out;
+    @Spec
+    private CommandSpec spec;
 
-    private Main(PrintWriter out) {
-        this.out = out;
-    }
+    private Main() {}
 
     /**
      * Runs a command line.
@@ -40,11 +41,12 @@ public final class Main implements Runnable {
      */
     public static int execute(PrintWriter out, PrintWriter err, String... args) {
         Texts texts = Texts.of("cli", languageOf(args));
-        CommandLine line = new CommandLine(new Main(out));
+        CommandLine line = new CommandLine(new Main());
         line.setOut(out);
         line.setErr(err);
         line.setResourceBundle(new Bundle(texts));
         line.setUsageHelpAutoWidth(true);
+        line.getCommandSpec().usageMessage().synopsisSubcommandLabel(texts.say("help.command"));
         line.setParameterExceptionHandler((problem, arguments) -> {
             err.println(Complaint.of(problem, texts));
             err.println(texts.say(
@@ -56,21 +58,35 @@ public final class Main implements Runnable {
                 err.println(bad.getMessage());
                 return BAD_INPUT;
             }
-            err.println(texts.say("bad.unforeseen", String.valueOf(failure.getMessage())));
+            err.println(texts.say("bad.unforeseen", nameOf(failure)));
             return BAD_INPUT;
         });
-        int code = line.execute(args);
-        out.flush();
-        err.flush();
-        return code;
+        try {
+            return line.execute(args);
+        } catch (OutOfMemoryError | StackOverflowError tooLarge) {
+            // The parser hands on errors as they are; a person must not meet a trace.
+            err.println(texts.say("bad.tooLarge"));
+            return BAD_INPUT;
+        } finally {
+            out.flush();
+            err.flush();
+        }
+    }
+
+    /** The innermost cause, since what runs beside is wrapped. */
+    private static String nameOf(Throwable failure) {
+        Throwable cause = failure;
+        while (cause.getCause() != null) {
+            cause = cause.getCause();
+        }
+        return cause.getMessage() == null ? cause.getClass().getSimpleName() : cause.getMessage();
     }
 
     /** Without a command: how to use the program. */
     @Override
     public void run() {
-        CommandLine line = new CommandLine(this);
-        line.setResourceBundle(new Bundle(common.texts()));
-        line.usage(out);
+        common.check();
+        spec.commandLine().usage(spec.commandLine().getOut());
     }
 
     /** The language must be known before the line is parsed, since the parser's own complaints need it. */

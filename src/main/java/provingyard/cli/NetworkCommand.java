@@ -1,7 +1,6 @@
 package provingyard.cli;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -30,11 +29,14 @@ final class NetworkCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        common.check();
         String text;
         try {
-            text = Files.readString(file);
+            text = TextFile.read(file);
         } catch (IOException e) {
-            spec.commandLine().getErr().println(common.texts().say("bad.read", file, String.valueOf(e.getMessage())));
+            spec.commandLine()
+                    .getErr()
+                    .println(common.texts().say("bad.read", file, TextFile.reason(e, common.texts())));
             return Main.BAD_INPUT;
         }
         NeutralNetworkFile.Reading reading = NeutralNetworkFile.read(text, Constants.TEXTBOOK);

@@ -1,5 +1,6 @@
 package provingyard.cli;
 
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintWriter;
@@ -65,6 +66,7 @@ final class PictureCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        common.check();
         PrintWriter err = spec.commandLine().getErr();
         Texts texts = common.texts();
         Matcher wanted = SIZE.matcher(size);
@@ -106,11 +108,14 @@ final class PictureCommand implements Callable<Integer> {
         }
         View view = View.fit(ready.scenario().yard().size(), width, height, View.Free.ALL, THEMES.get(theme))
                 .in(common.language(), common.units());
+        BufferedImage picture = YardPicture.render(ready.scenario(), setUp, season.snapshot(), view);
         try (OutputStream to = Files.newOutputStream(out)) {
-            YardPicture.writePng(YardPicture.render(ready.scenario(), setUp, season.snapshot(), view), to);
+            YardPicture.writePng(picture, to);
             return Main.GOOD;
         } catch (IOException e) {
-            spec.commandLine().getErr().println(common.texts().say("bad.write", out, String.valueOf(e.getMessage())));
+            spec.commandLine()
+                    .getErr()
+                    .println(common.texts().say("bad.write", out, TextFile.reason(e, common.texts())));
             return Main.BAD_INPUT;
         }
     }

@@ -2,6 +2,7 @@ package provingyard.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -60,15 +61,19 @@ final class RunCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        common.check();
         PrintWriter err = spec.commandLine().getErr();
         Texts texts = common.texts();
         Inputs inputs = new Inputs(texts, err);
         if (days != null && (days < 1 || days > MOST_DAYS)) {
-            err.println(texts.say("bad.days", MOST_DAYS, days));
+            err.println(texts.say("bad.days", MOST_DAYS, Integer.toString(days)));
             return Main.BAD_INPUT;
         }
         Optional<Scenario> scenario = inputs.site(site);
         if (scenario.isEmpty()) {
+            return Main.BAD_INPUT;
+        }
+        if (out != null && !madeFolder(texts, err)) {
             return Main.BAD_INPUT;
         }
         Site ready = Site.of(scenario.get());
@@ -76,6 +81,17 @@ final class RunCommand implements Callable<Integer> {
         Optional<SetUp> setUp =
                 "mark".equals(setUpName) && mark.isPresent() ? mark.map(Mark::setUp) : inputs.setUp(setUpName, ready);
         return setUp.isEmpty() ? Main.BAD_INPUT : live(ready, setUp.get(), mark, texts);
+    }
+
+    /** Made before the season is lived, so that nobody waits for a report that cannot be written. */
+    private boolean madeFolder(Texts texts, PrintWriter err) {
+        try {
+            Files.createDirectories(out);
+            return true;
+        } catch (IOException e) {
+            err.println(texts.say("bad.write", out, TextFile.reason(e, texts)));
+            return false;
+        }
     }
 
     private int live(Site ready, SetUp setUp, Optional<Mark> mark, Texts texts) {
@@ -98,7 +114,7 @@ final class RunCommand implements Callable<Integer> {
                     print.println(texts.say("report.written", page));
                 }
             } catch (IOException e) {
-                spec.commandLine().getErr().println(texts.say("bad.write", out, String.valueOf(e.getMessage())));
+                spec.commandLine().getErr().println(texts.say("bad.write", out, TextFile.reason(e, texts)));
                 return Main.BAD_INPUT;
             }
         }
@@ -125,7 +141,9 @@ final class RunCommand implements Callable<Integer> {
             }
         });
         err.println(texts.say("search.done", found.draws()));
-        MarkStore.save(found);
+        if (!MarkStore.save(found)) {
+            err.println(texts.say("mark.notKept"));
+        }
         return Optional.of(found);
     }
 }

@@ -90,7 +90,7 @@ record RunResult(Scenario scenario, long seed, int days, String setUpName, Seaso
                 texts.say(
                         "run.title",
                         scenario.title().in(texts.language()),
-                        days,
+                        Integer.toString(days),
                         scenario.season().from(),
                         Long.toString(seed)));
         line(out, setUpName == null ? texts.say("run.setup.clock") : texts.say("run.setup.named", setUpName));
@@ -109,6 +109,7 @@ record RunResult(Scenario scenario, long seed, int days, String setUpName, Seaso
         row(out, texts.say("ledger.closure"), String.format(java.util.Locale.ROOT, "%.1e", w.closure()));
         line(out, "");
         line(out, texts.say("irrigation.title"));
+        row(out, texts.say("ledger.supplied"), display.text(Show.VOLUME, i.supplied()));
         row(out, texts.say("irrigation.used"), display.text(Show.VOLUME, i.used()));
         row(out, texts.say("ledger.drift"), display.text(Show.VOLUME, i.drift()));
         row(out, texts.say("irrigation.overspray"), display.text(Show.VOLUME, i.overspray()));

@@ -3,6 +3,7 @@ package provingyard.study;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import provingyard.scenario.Costs;
+import provingyard.scenario.SeasonPlan;
 import provingyard.score.Loss;
 import provingyard.season.Outcome;
 import provingyard.season.Season;
@@ -17,6 +18,8 @@ import provingyard.setup.SetUp;
 public final class Comparison {
 
     private final Site site;
+    private final long seed;
+    private final int days;
     private final Optional<Mark> mark;
     private final CompletableFuture<Loss> clock;
     private final Optional<CompletableFuture<Loss>> best;
@@ -24,6 +27,8 @@ public final class Comparison {
     /** Begins to live the season of a seed and a number of days. */
     public Comparison(Site site, long seed, int days, Optional<Mark> mark) {
         this.site = site;
+        this.seed = seed;
+        this.days = days;
         this.mark = mark;
         clock = live(seed, days, SetUp.CLOCK_ALONE);
         best = mark.map(m -> live(seed, days, m.setUp()));
@@ -38,7 +43,8 @@ public final class Comparison {
     }
 
     /**
-     * Puts a lived season beside them; waits until they are there.
+     * Puts a lived season beside them; waits until they are there. Only the site's own season, lived to its end, has a
+     * score: the mark's gap was found for that many days, and points of different weather cannot be compared.
      *
      * @param trainee what the trainee's season came to
      * @param setUp the trainee's last set-up, for the budget
@@ -47,6 +53,9 @@ public final class Comparison {
         Costs costs = site.scenario().costs();
         boolean over = !Cost.of(setUp, site.scenario().kit()).withinBudget();
         double gap = mark.map(Mark::meanGap).orElse(0.0);
-        return Standing.of(clock.join(), Loss.of(trainee, costs), best.map(CompletableFuture::join), gap, over, costs);
+        SeasonPlan plan = site.scenario().season();
+        boolean own = seed == plan.seed() && days == plan.days() && trainee.days() == days;
+        return Standing.of(
+                clock.join(), Loss.of(trainee, costs), best.map(CompletableFuture::join), gap, over, own, costs);
     }
 }

@@ -21,7 +21,9 @@ import provingyard.setup.SetUpWriter;
 
 /**
  * Where marks are kept: shipped with a site as {@code scenarios/marks/<id>.json}, or found later in the user's data
- * folder. A mark counts only for the very document and the version of the simulator that it was found with.
+ * folder ({@code marks/<id>.json} in the folder that the system property {@code provingyard.home} or the environment's
+ * {@code PROVING_YARD_HOME} names, else in {@code .proving-yard} of the user's home). A mark counts only for the very
+ * document and the version of the simulator that it was found with.
  */
 public final class MarkStore {
 
@@ -33,9 +35,14 @@ public final class MarkStore {
     public static Optional<Mark> find(Site site) {
         Scenario scenario = site.scenario();
         String content = site.contentHash();
+        // Each is held against the document by itself: an outdated shipped mark must not hide a good one found here.
         return shipped(scenario)
-                .or(() -> kept(scenario))
-                .filter(m -> m.content().equals(content) && m.engine().equals(Season.ENGINE));
+                .filter(m -> fits(m, content))
+                .or(() -> kept(scenario).filter(m -> fits(m, content)));
+    }
+
+    private static boolean fits(Mark mark, String content) {
+        return mark.content().equals(content) && mark.engine().equals(Season.ENGINE);
     }
 
     private static Optional<Mark> shipped(Scenario scenario) {
@@ -69,8 +76,10 @@ public final class MarkStore {
     }
 
     private static Path file(String id) {
-        String home = System.getProperty("provingyard.home");
-        Path folder = home != null ? Path.of(home) : Path.of(System.getProperty("user.home"), ".proving-yard");
+        String named = System.getProperty("provingyard.home", System.getenv("PROVING_YARD_HOME"));
+        Path folder = named == null || named.isBlank()
+                ? Path.of(System.getProperty("user.home"), ".proving-yard")
+                : Path.of(named);
         return folder.resolve("marks").resolve(id + ".json");
     }
 

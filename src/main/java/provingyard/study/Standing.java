@@ -20,11 +20,21 @@ public record Standing(Loss clock, Loss trainee, Optional<Loss> mark, Score scor
      *
      * @param meanGap mean gap of the mark over its draws, USD; ignored where the mark is not known
      * @param overBudget the sensors cost more than the kit's budget
+     * @param ownSeason the site's own season was lived, from its first minute to its last
      */
-    static Standing of(Loss clock, Loss trainee, Optional<Loss> mark, double meanGap, boolean overBudget, Costs costs) {
+    static Standing of(
+            Loss clock,
+            Loss trainee,
+            Optional<Loss> mark,
+            double meanGap,
+            boolean overBudget,
+            boolean ownSeason,
+            Costs costs) {
         Score score;
         if (overBudget) {
             score = Score.none(Score.Reason.OVER_BUDGET);
+        } else if (!ownSeason) {
+            score = Score.none(Score.Reason.NOT_LIVED);
         } else if (mark.isEmpty()) {
             score = Score.none(Score.Reason.MARK_NOT_KNOWN);
         } else {
