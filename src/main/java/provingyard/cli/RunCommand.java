@@ -109,7 +109,8 @@ final class RunCommand implements Callable<Integer> {
         print.println(json ? result.json() : result.text(texts, display));
         if (out != null) {
             try {
-                Path page = SeasonPage.write(out, season, standing, texts.language(), common.units());
+                SeasonPage.Story story = new SeasonPage.Story(season, standing, setUpName, withSeed, withDays);
+                Path page = SeasonPage.write(out, story, texts.language(), common.units());
                 if (!json) {
                     print.println(texts.say("report.written", page));
                 }

@@ -5,7 +5,9 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Base64;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
 import provingyard.picture.Theme;
 import provingyard.picture.View;
 import provingyard.picture.YardPicture;
@@ -14,23 +16,41 @@ import provingyard.quantity.Show;
 import provingyard.quantity.UnitSystem;
 import provingyard.scenario.Scenario;
 import provingyard.score.Loss;
+import provingyard.score.Score;
 import provingyard.season.Ledger;
+import provingyard.season.Outcome;
 import provingyard.season.Season;
+import provingyard.setup.Placement;
 import provingyard.study.Standing;
 import provingyard.text.Texts;
 
-/** A season as one self-contained HTML page, light and printable, with the yard's picture in it. */
+/** A lived season as a page for people: the yard, what it cost and where the water went. */
 public final class SeasonPage {
 
     private static final int WIDTH = 1280;
     private static final int HEIGHT = 720;
+    private static final int SHOWN = 960;
 
+    /**
+     * What the page tells about.
+     *
+     * @param season a lived season
+     * @param standing the season beside the clock alone and the mark
+     * @param setUpName how its set-up was called: a reference's name or a file; null for the clock alone
+     * @param seed seed it was lived with
+     * @param days days lived
+     */
+    public record Story(Season season, Standing standing, String setUpName, long seed, int days) {}
+
+    private final Story story;
     private final Texts texts;
+    private final Texts sensorNames;
     private final Display display;
-    private final StringBuilder html = new StringBuilder();
 
-    private SeasonPage(String language, UnitSystem units) {
+    private SeasonPage(Story story, String language, UnitSystem units) {
+        this.story = story;
         texts = Texts.of("cli", language);
+        sensorNames = Texts.of("ui", language);
         display = Display.of(units, language);
     }
 
@@ -38,120 +58,163 @@ public final class SeasonPage {
      * Writes {@code report.html} and {@code yard.png} into a folder, which is made where it is missing.
      *
      * @return the page's file
+     * @throws IOException when the folder or a file cannot be written
      */
-    public static Path write(Path folder, Season season, Standing standing, String language, UnitSystem units)
-            throws IOException {
+    public static Path write(Path folder, Story story, String language, UnitSystem units) throws IOException {
         Files.createDirectories(folder);
+        SeasonPage page = new SeasonPage(story, language, units);
+        byte[] yard = page.yard();
+        Files.write(folder.resolve("yard.png"), yard);
+        Path file = folder.resolve("report.html");
+        Files.writeString(file, page.html(yard));
+        return file;
+    }
+
+    private byte[] yard() throws IOException {
+        Season season = story.season();
         Scenario scenario = season.site().scenario();
         View view = View.fit(scenario.yard().size(), WIDTH, HEIGHT, View.Free.ALL, Theme.LIGHT)
-                .in(language, units);
+                .in(texts.language(), display.system());
         BufferedImage picture = YardPicture.render(scenario, season.setUp(), season.snapshot(), view);
         ByteArrayOutputStream png = new ByteArrayOutputStream();
         YardPicture.writePng(picture, png);
-        Files.write(folder.resolve("yard.png"), png.toByteArray());
-        Path page = folder.resolve("report.html");
-        Files.writeString(page, new SeasonPage(language, units).page(season, standing, png.toByteArray()));
-        return page;
+        return png.toByteArray();
     }
 
-    private String page(Season season, Standing standing, byte[] png) {
-        Scenario scenario = season.site().scenario();
+    private String html(byte[] yard) throws IOException {
+        Scenario scenario = story.season().site().scenario();
         String title = scenario.title().in(texts.language());
-        html.append("<!DOCTYPE html>\n<html lang=\"")
-                .append(texts.language())
-                .append("\"><head><meta charset=\"utf-8\">");
-        html.append("<title>").append(escaped(title)).append("</title><style>");
-        html.append("body{font:15px/1.45 'Source Sans 3',sans-serif;color:#1d2622;background:#fffefb;max-width:60em;"
-                + "margin:2em auto;padding:0 1em}h1,h2{font-family:'Source Serif 4',serif}img{width:100%;height:auto}"
-                + "table{border-collapse:collapse;margin:1em 0;min-width:24em}td,th{padding:.2em .8em .2em 0;"
-                + "border-bottom:1px solid #dcd7ca;text-align:left}td+td,th+th{text-align:right;"
-                + "font-variant-numeric:tabular-nums}.note{color:#5f6963}");
-        html.append("</style></head><body>\n<h1>").append(escaped(title)).append("</h1>\n<p>");
-        html.append(escaped(scenario.subtitle().in(texts.language()))).append("</p>\n<p><strong>");
-        html.append(escaped(score(standing)))
-                .append("</strong></p>\n<img alt=\"")
-                .append(escaped(title));
-        html.append("\" src=\"data:image/png;base64,");
-        html.append(Base64.getEncoder().encodeToString(png)).append("\">\n");
-        losses(standing);
-        water(season.ledger());
-        html.append("<p class=\"note\">")
-                .append(escaped(texts.say("report.note")))
-                .append("</p>\n</body></html>\n");
-        return html.toString();
+        SeasonCharts charts = new SeasonCharts(texts, display);
+        HtmlPage page = new HtmlPage(texts.language(), title);
+        page.paragraph(scenario.subtitle().in(texts.language()));
+        page.paragraph(texts.say(
+                "run.title",
+                title,
+                Integer.toString(story.days()),
+                scenario.season().from(),
+                Long.toString(story.seed())));
+        page.lead(score());
+        if (story.standing().score().points() != null) {
+            page.picture(charts.score(story.standing()), score(), SeasonCharts.WIDTH);
+        }
+        page.picture(yard, texts.say("report.yard", title), SHOWN);
+        setUp(page);
+        losses(page);
+        Outcome outcome = story.season().outcome();
+        Ledger ledger = outcome.ledger();
+        page.heading(texts.say("irrigation.title"));
+        page.picture(charts.water(ledger.irrigation()), texts.say("irrigation.title"), SeasonCharts.WIDTH);
+        irrigation(page, ledger.irrigation());
+        page.heading(texts.say("ledger.title"));
+        water(page, ledger.water());
+        iceAndLeaks(page, outcome);
+        return page.note(texts.say("report.note")).text();
     }
 
-    private String score(Standing standing) {
-        return standing.score().points() == null
-                ? texts.say(
-                        "score.none",
-                        texts.say("reason." + standing.score().reason().name()))
-                : texts.say("score.points", standing.score().shown());
+    private String score() {
+        Score score = story.standing().score();
+        if (score.points() == null) {
+            return texts.say("score.none", texts.say("reason." + score.reason().name()));
+        }
+        String points = texts.say("score.points", score.shown());
+        return score.outside()
+                ? points + " " + texts.say("score.outside", Long.toString(Math.round(score.points())))
+                : points;
     }
 
-    private void losses(Standing standing) {
-        html.append("<h2>").append(escaped(texts.say("loss.title"))).append("</h2>\n<table><tr><th></th>");
-        head("loss.clock");
-        head("loss.trainee");
-        head("loss.mark");
-        html.append("</tr>\n");
+    private void setUp(HtmlPage page) {
+        page.heading(texts.say("report.setUp"));
+        page.paragraph(
+                story.setUpName() == null
+                        ? texts.say("run.setup.clock")
+                        : texts.say("run.setup.named", story.setUpName()));
+        List<List<String>> rows = new ArrayList<>();
+        for (Placement sensor : story.season().setUp().sensors()) {
+            rows.add(List.of(sensorNames.say("sensor." + sensor.kind().name()), sensor.id()));
+        }
+        if (!rows.isEmpty()) {
+            page.table(List.of(), rows);
+        }
+    }
+
+    private void losses(HtmlPage page) {
+        Standing standing = story.standing();
+        page.heading(texts.say("loss.title"));
+        List<List<String>> rows = new ArrayList<>();
         for (Loss.Kind kind : Loss.Kind.values()) {
-            row(
+            rows.add(List.of(
                     texts.say("loss." + kind.name()),
                     money(standing.clock().money(kind)),
                     money(standing.trainee().money(kind)),
-                    standing.mark().map(m -> money(m.money(kind))).orElse("–"));
+                    standing.mark().map(m -> money(m.money(kind))).orElse("–")));
         }
-        row(
+        rows.add(List.of(
                 texts.say("loss.total"),
                 money(standing.clock().total()),
                 money(standing.trainee().total()),
-                standing.mark().map(m -> money(m.total())).orElse("–"));
-        html.append("</table>\n");
+                standing.mark().map(m -> money(m.total())).orElse("–")));
+        page.table(List.of("", texts.say("loss.clock"), texts.say("loss.trainee"), texts.say("loss.mark")), rows);
     }
 
-    private void water(Ledger ledger) {
-        Ledger.Water w = ledger.water();
-        html.append("<h2>").append(escaped(texts.say("ledger.title"))).append("</h2>\n<table>");
-        volume("ledger.supplied", w.supplied());
-        volume("ledger.rain", w.rain());
-        volume("ledger.evapotranspiration", w.evapotranspiration());
-        volume("ledger.drift", w.drift());
-        volume("ledger.walkEvaporation", w.walkEvaporation());
-        volume("ledger.runoff", w.runoff());
-        volume("ledger.below", w.below());
-        volume("ledger.offSite", w.offSite());
-        volume("ledger.leaked", w.leaked());
-        volume("ledger.storeChange", w.storeChange());
-        html.append("</table>\n");
+    private void irrigation(HtmlPage page, Ledger.Irrigation i) {
+        page.table(
+                List.of(),
+                List.of(
+                        volume("ledger.supplied", i.supplied()),
+                        volume("irrigation.used", i.used()),
+                        volume("ledger.drift", i.drift()),
+                        volume("irrigation.overspray", i.overspray()),
+                        volume("ledger.runoff", i.runoff()),
+                        volume("ledger.below", i.below()),
+                        volume("ledger.leaked", i.leaked()),
+                        volume("ledger.storeChange", i.storeChange()),
+                        closure(i.closure())));
     }
 
-    private void head(String key) {
-        html.append("<th>").append(escaped(texts.say(key))).append("</th>");
+    private void water(HtmlPage page, Ledger.Water w) {
+        page.table(
+                List.of(),
+                List.of(
+                        volume("ledger.supplied", w.supplied()),
+                        volume("ledger.rain", w.rain()),
+                        volume("ledger.evapotranspiration", w.evapotranspiration()),
+                        volume("ledger.drift", w.drift()),
+                        volume("ledger.walkEvaporation", w.walkEvaporation()),
+                        volume("ledger.runoff", w.runoff()),
+                        volume("ledger.below", w.below()),
+                        volume("ledger.offSite", w.offSite()),
+                        volume("ledger.leaked", w.leaked()),
+                        volume("ledger.storeChange", w.storeChange()),
+                        closure(w.closure())));
     }
 
-    private void volume(String key, double value) {
-        row(texts.say(key), display.text(Show.VOLUME, value));
+    private void iceAndLeaks(HtmlPage page, Outcome outcome) {
+        page.heading(texts.say("report.iceAndLeaks"));
+        Ledger.Ice ice = outcome.ledger().ice();
+        Outcome.Leaks leaks = outcome.leaks();
+        page.table(
+                List.of(),
+                List.of(
+                        List.of(texts.say("ice.areaHours"), display.text(Show.ICE, ice.areaHours())),
+                        count("ice.mornings", ice.mornings()),
+                        count("leaks.happened", leaks.happened()),
+                        count("loss.MISSED_LEAK", leaks.missed()),
+                        count("loss.FALSE_ALARM", leaks.falseAlarms())));
+    }
+
+    private List<String> volume(String key, double value) {
+        return List.of(texts.say(key), display.text(Show.VOLUME, value));
+    }
+
+    private List<String> closure(double share) {
+        return List.of(texts.say("ledger.closure"), String.format(Locale.ROOT, "%.1e", share));
+    }
+
+    private List<String> count(String key, int count) {
+        return List.of(texts.say(key), Integer.toString(count));
     }
 
     private String money(double usd) {
         return display.text(Show.MONEY, usd);
-    }
-
-    private void row(String... cells) {
-        html.append("<tr>");
-        for (String cell : cells) {
-            html.append("<td>").append(escaped(cell)).append("</td>");
-        }
-        html.append("</tr>\n");
-    }
-
-    /** A text as HTML shows it: nothing in it is markup. */
-    static String escaped(String text) {
-        return text.replace("&", "&amp;")
-                .replace("<", "&lt;")
-                .replace(">", "&gt;")
-                .replace("\"", "&quot;")
-                .replace("'", "&#39;");
     }
 }
