@@ -1,0 +1,94 @@
+package provingyard.study;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import provingyard.scenario.Sites;
+import provingyard.season.Season;
+import provingyard.season.Site;
+import provingyard.setup.References;
+import provingyard.setup.SetUp;
+
+class MarkStoreTest {
+
+    private static Site site;
+    private static SetUp textbook;
+
+    @TempDir
+    Path home;
+
+    @BeforeAll
+    static void open() {
+        site = Site.of(Sites.open("tansy-row").orThrow());
+        textbook = References.textbook(site.scenario()).orElseThrow();
+    }
+
+    @BeforeEach
+    void name() {
+        System.setProperty("provingyard.home", home.toString());
+    }
+
+    @AfterEach
+    void forget() {
+        System.clearProperty("provingyard.home");
+    }
+
+    private static Mark mark(String content, String engine) {
+        return new Mark("tansy-row", content, engine, textbook, 41.5, 12.25, 6);
+    }
+
+    @Test
+    void whatIsKeptIsFoundEqual() {
+        Mark mark = mark(site.contentHash(), Season.ENGINE);
+        assertTrue(MarkStore.save(mark));
+        assertTrue(Files.isRegularFile(home.resolve("marks/tansy-row.json")));
+        assertEquals(Optional.of(mark), MarkStore.find(site));
+    }
+
+    @Test
+    void aMarkOfAnotherDocumentOrEngineDoesNotCount() {
+        Optional<Mark> without = MarkStore.find(site);
+        assertTrue(MarkStore.save(mark("0".repeat(64), Season.ENGINE)));
+        assertEquals(without, MarkStore.find(site));
+        assertTrue(MarkStore.save(mark(site.contentHash(), Season.ENGINE + "-other")));
+        assertEquals(without, MarkStore.find(site));
+    }
+
+    @Test
+    void brokenFilesCountAsNone() throws IOException {
+        Optional<Mark> without = MarkStore.find(site);
+        assertTrue(MarkStore.save(mark(site.contentHash(), Season.ENGINE)));
+        Path file = home.resolve("marks/tansy-row.json");
+        String good = Files.readString(file);
+        assertTrue(good.contains("\"rain\"") && good.contains("\"setUp\""), good);
+        for (String text : new String[] {
+            "",
+            "[]",
+            good.substring(0, good.length() / 2),
+            good.replace("\"rain\"", "\"rian\""),
+            good.replace("\"setUp\"", "\"other\"")
+        }) {
+            Files.writeString(file, text);
+            assertEquals(without, MarkStore.find(site), text);
+        }
+        Files.writeString(file, good);
+        assertTrue(MarkStore.find(site).isPresent(), "the file as it was is read");
+    }
+
+    @Test
+    void aFolderThatCannotBeWrittenIsSaidAndNothingMore() throws IOException {
+        Path file = Files.writeString(home.resolve("file"), "here");
+        System.setProperty("provingyard.home", file.toString());
+        assertFalse(MarkStore.save(mark(site.contentHash(), Season.ENGINE)));
+    }
+}
