@@ -3,114 +3,255 @@ package provingyard.world.ground;
 import java.util.Arrays;
 
 /**
- * Slab columns, one for each class of paved cells, each under a film of water and ice of even depth: temperatures in °C
- * (surface first), depths in m of water.
+ * Slab columns of one paving, one for each of its classes that has cells, each under a film of water and ice of even
+ * depth: temperatures in °C (surface first), depths in m of water.
+ *
+ * <p>Live columns lie side by side, one array for each node, so that a step is a few plain loops over all of them.
  */
 final class Columns {
 
     private static final double WATER_CAPACITY = Freezing.WATER * Freezing.WATER_HEAT;
     private static final double FUSION = Freezing.WATER * Freezing.FUSION;
 
-    final double[] film;
-    final double[] ice;
+    private final PavementSlab slab;
+    private final double emissivity;
+    private final double[][] t;
+    private final double[] film;
+    private final double[] ice;
     /** What the last pass would have evaporated had there been water enough, in m; negative for dew. */
-    final double[] potential;
+    private final double[] potential;
     /** What the last pass froze, in m; negative for melted. */
-    final double[] frozen;
+    private final double[] frozen;
+    /** What the last pass lost to the air, in m; negative where dew fell. */
+    private final double[] lost;
 
-    private final int stride;
-    private final double[] t;
+    private final double[] absorbed;
+    private final double[] possible;
+    private final double[] down;
+    private final double[] capacity;
+    private final int[] place;
+    private final int[] classAt;
+    private int live;
 
-    Columns(int count, int stride, double temperature) {
-        this.stride = stride;
-        t = new double[count * stride];
-        Arrays.fill(t, temperature);
-        film = new double[count];
-        ice = new double[count];
-        potential = new double[count];
-        frozen = new double[count];
+    /** Room for {@code classes} columns, none of them live. */
+    Columns(int classes, PavementSlab slab, double emissivity) {
+        this.slab = slab;
+        this.emissivity = emissivity;
+        t = new double[slab.nodes()][classes];
+        film = new double[classes];
+        ice = new double[classes];
+        potential = new double[classes];
+        frozen = new double[classes];
+        lost = new double[classes];
+        absorbed = new double[classes];
+        possible = new double[classes];
+        down = new double[classes];
+        capacity = new double[classes];
+        place = new int[classes];
+        Arrays.fill(place, -1);
+        classAt = new int[classes];
+    }
+
+    /** Makes a column live for each class, of one temperature and bare. */
+    void fill(double temperature) {
+        for (double[] node : t) {
+            Arrays.fill(node, temperature);
+        }
+        for (int k = 0; k < place.length; k++) {
+            place[k] = k;
+            classAt[k] = k;
+        }
+        live = place.length;
     }
 
     private Columns(Columns from) {
-        stride = from.stride;
-        t = from.t.clone();
+        slab = from.slab;
+        emissivity = from.emissivity;
+        t = new double[from.t.length][];
+        for (int i = 0; i < t.length; i++) {
+            t[i] = from.t[i].clone();
+        }
         film = from.film.clone();
         ice = from.ice.clone();
         potential = from.potential.clone();
         frozen = from.frozen.clone();
+        lost = from.lost.clone();
+        absorbed = from.absorbed.clone();
+        possible = from.possible.clone();
+        down = from.down.clone();
+        capacity = from.capacity.clone();
+        place = from.place.clone();
+        classAt = from.classAt.clone();
+        live = from.live;
     }
 
     Columns copy() {
         return new Columns(this);
     }
 
-    /** Surface temperature in °C. */
+    /** Number of live columns. */
+    int live() {
+        return live;
+    }
+
+    /** Surface temperature of a live class in °C. */
     double surface(int k) {
-        return t[k * stride];
+        return t[0][place[k]];
     }
 
-    /** Takes one more cell among {@code members}: its column's heat is shared out among all. */
-    void join(int k, int members, Columns from) {
-        for (int i = k * stride; i < (k + 1) * stride; i++) {
-            t[i] = (members * t[i] + from.t[i]) / (members + 1);
+    /** Film of a live class in m. */
+    double film(int k) {
+        return film[place[k]];
+    }
+
+    /** Ice of a live class in m of water. */
+    double ice(int k) {
+        return ice[place[k]];
+    }
+
+    /** Lays a film and ice (m) on a live class. */
+    void cover(int k, double filmDepth, double iceDepth) {
+        film[place[k]] = filmDepth;
+        ice[place[k]] = iceDepth;
+    }
+
+    /** What the last pass would have evaporated from a live class in m. */
+    double potential(int k) {
+        return potential[place[k]];
+    }
+
+    /** What the last pass froze on a live class in m. */
+    double frozen(int k) {
+        return frozen[place[k]];
+    }
+
+    /** What the last pass lost from a class to the air in m; 0 for one that is not live. */
+    double lost(int k) {
+        return place[k] < 0 ? 0 : lost[place[k]];
+    }
+
+    /** Whether some live surface is colder than a temperature in °C. */
+    boolean anyColder(double celsius) {
+        for (int p = 0; p < live; p++) {
+            if (t[0][p] < celsius) {
+                return true;
+            }
         }
+        return false;
     }
 
-    /** Mixes poured water (mean depth in m, °C) with the surface. */
-    void pour(int k, double water, double temperature, PavementSlab slab) {
-        double heat = water * WATER_CAPACITY;
-        double held = slab.surfaceCapacity();
-        t[k * stride] = (t[k * stride] * held + temperature * heat) / (held + heat);
+    /** Whether some live column carries ice. */
+    boolean anyIce() {
+        for (int p = 0; p < live; p++) {
+            if (ice[p] > 0) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /**
-     * Passes time over a column: radiation, convection, evaporation or dew, conduction, then freezing or melting by the
-     * energy at hand.
-     *
-     * @return water lost to the air in m; negative where dew fell
+     * Takes one more cell among {@code members}, from a live class of other columns: the column's heat is shared out
+     * among all. The first makes the column live, under no water.
      */
-    double pass(int k, Exposure exposure, SurfaceAir air, double absorbed, double deep, double seconds) {
-        PavementSlab slab = exposure.slab;
-        double emissivity = exposure.paving.emissivity();
-        int at = k * stride;
-        int steps = slab.substeps(seconds);
-        double dt = seconds / steps;
-        double lostSum = 0;
-        potential[k] = 0;
-        frozen[k] = 0;
-        for (int n = 0; n < steps; n++) {
-            double surface = t[at];
-            double possible = air.evaporation(surface, dt);
-            potential[k] += possible;
-            double lost = Math.min(possible, film[k] + ice[k]);
-            double fromFilm = Math.min(lost, film[k]);
-            double latent = lost * SurfaceHeat.VAPORISATION + (lost - fromFilm) * Freezing.FUSION;
-            double flux = absorbed
-                    - emissivity * SurfaceHeat.radiated(surface)
-                    + air.convection * (air.air - surface)
-                    - latent * Freezing.WATER / dt;
-            film[k] -= fromFilm;
-            ice[k] -= lost - fromFilm;
-            lostSum += lost;
-            double extra = film[k] * WATER_CAPACITY;
-            slab.conduct(t, at, flux, extra, deep, dt);
-            settle(k, slab.surfaceCapacity() + extra);
+    void join(int k, int members, Columns from) {
+        if (members == 0) {
+            place[k] = live;
+            classAt[live++] = k;
+            cover(k, 0, 0);
         }
-        return lostSum;
+        int here = place[k];
+        int there = from.place[k];
+        for (int i = 0; i < t.length; i++) {
+            t[i][here] = (members * t[i][here] + from.t[i][there]) / (members + 1);
+        }
     }
 
-    /** Freezes what the cold of the surface node can freeze, or melts what its warmth can melt. */
-    private void settle(int k, double capacity) {
-        int at = k * stride;
-        double turns = 0;
-        if (t[at] < 0) {
-            turns = Math.min(film[k], -t[at] * capacity / FUSION);
-        } else if (t[at] > 0) {
-            turns = -Math.min(ice[k], t[at] * capacity / FUSION);
+    /** Ends the column of a class whose last cell has gone; the last live one takes its place. */
+    void end(int k) {
+        int hole = place[k];
+        int last = --live;
+        int moved = classAt[last];
+        for (double[] node : t) {
+            node[hole] = node[last];
         }
-        film[k] -= turns;
-        ice[k] += turns;
-        frozen[k] += turns;
-        t[at] += turns * FUSION / capacity;
+        film[hole] = film[last];
+        ice[hole] = ice[last];
+        potential[hole] = potential[last];
+        frozen[hole] = frozen[last];
+        lost[hole] = lost[last];
+        place[moved] = hole;
+        classAt[hole] = moved;
+        place[k] = -1;
+    }
+
+    /** Mixes poured water (mean depth in m, °C) with the surface of a live class. */
+    void pour(int k, double water, double temperature) {
+        double heat = water * WATER_CAPACITY;
+        double held = slab.surfaceCapacity();
+        int p = place[k];
+        t[0][p] = (t[0][p] * held + temperature * heat) / (held + heat);
+    }
+
+    /**
+     * Passes time over all live columns: radiation, convection, evaporation or dew, conduction, then freezing or melting
+     * by the energy at hand.
+     *
+     * @param takenUp sun and longwave that each class takes up in W/m2
+     * @param deep temperature of the deep ground in °C
+     */
+    void pass(SurfaceAir air, double[] takenUp, double deep, double seconds) {
+        if (live == 0) {
+            return;
+        }
+        for (int p = 0; p < live; p++) {
+            absorbed[p] = takenUp[classAt[p]];
+        }
+        Arrays.fill(potential, 0, live, 0);
+        Arrays.fill(frozen, 0, live, 0);
+        Arrays.fill(lost, 0, live, 0);
+        int steps = slab.substeps(seconds);
+        double dt = seconds / steps;
+        for (int n = 0; n < steps; n++) {
+            air.evaporation(t[0], possible, dt, live);
+            trade(air.convection, air.air, dt);
+            slab.conduct(t, down, capacity, deep, dt, live);
+            settle();
+        }
+    }
+
+    /** Surfaces' trade with air and sky over a sub-step; leaves the heat flux into them and their heat capacities. */
+    private void trade(double convection, double airTemperature, double dt) {
+        double[] surfaces = t[0];
+        double held = slab.surfaceCapacity();
+        for (int p = 0; p < live; p++) {
+            double surface = surfaces[p];
+            double gone = Math.min(possible[p], film[p] + ice[p]);
+            double fromFilm = Math.min(gone, film[p]);
+            double latent = gone * SurfaceHeat.VAPORISATION + (gone - fromFilm) * Freezing.FUSION;
+            double kelvin = surface + SurfaceHeat.KELVIN;
+            double square = kelvin * kelvin;
+            down[p] = absorbed[p]
+                    - emissivity * (SurfaceHeat.STEFAN_BOLTZMANN * square * square)
+                    + convection * (airTemperature - surface)
+                    - latent * Freezing.WATER / dt;
+            film[p] -= fromFilm;
+            ice[p] -= gone - fromFilm;
+            lost[p] += gone;
+            potential[p] += possible[p];
+            capacity[p] = held + film[p] * WATER_CAPACITY;
+        }
+    }
+
+    /** Freezes what the cold of the surface nodes can freeze, or melts what their warmth can melt. */
+    private void settle() {
+        double[] surfaces = t[0];
+        for (int p = 0; p < live; p++) {
+            double turns = Math.max(-ice[p], Math.min(film[p], -surfaces[p] * capacity[p] / FUSION));
+            film[p] -= turns;
+            ice[p] += turns;
+            frozen[p] += turns;
+            surfaces[p] += turns * FUSION / capacity[p];
+        }
     }
 }

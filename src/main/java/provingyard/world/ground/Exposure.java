@@ -3,27 +3,34 @@ package provingyard.world.ground;
 import java.util.List;
 import provingyard.scenario.Catalogue.Paving;
 
-/** How a class of paved cells meets sun and sky: one paving, one sky view, one horizon (of the class's mean). */
+/**
+ * How the classes of paved cells of one paving meet sun and sky. A class is one paving, one sky view, one horizon (of
+ * the class's mean).
+ */
 final class Exposure {
 
     final Paving paving;
     final PavementSlab slab;
-    private final double skyView;
-    private final double[] horizon;
+    final int classes;
+    private final double[] skyView;
+    private final double[][] horizon;
 
-    /** Mean exposure of the cells of a class. */
-    Exposure(GroundCells cells, List<Integer> members) {
-        paving = cells.pavings().get(cells.paving()[members.get(0)]);
+    /** Mean exposures of one paving's classes, each given by its cells. */
+    Exposure(GroundCells cells, List<List<Integer>> members) {
+        paving = cells.pavings().get(cells.paving()[members.get(0).get(0)]);
         slab = new PavementSlab(paving);
-        horizon = new double[GroundCells.BEARINGS];
-        double sky = 0;
-        for (int cell : members) {
-            sky += cells.skyView()[cell] / members.size();
-            for (int b = 0; b < GroundCells.BEARINGS; b++) {
-                horizon[b] += cells.horizon()[cell * GroundCells.BEARINGS + b] / members.size();
+        classes = members.size();
+        skyView = new double[classes];
+        horizon = new double[GroundCells.BEARINGS][classes];
+        for (int k = 0; k < classes; k++) {
+            int size = members.get(k).size();
+            for (int cell : members.get(k)) {
+                skyView[k] += cells.skyView()[cell] / size;
+                for (int b = 0; b < GroundCells.BEARINGS; b++) {
+                    horizon[b][k] += cells.horizon()[cell * GroundCells.BEARINGS + b] / size;
+                }
             }
         }
-        skyView = sky;
     }
 
     /**
@@ -42,11 +49,16 @@ final class Exposure {
         return key;
     }
 
-    /** Sun and longwave that a surface takes up in W/m2, before what it radiates itself. */
-    double absorbed(SurfaceAir air) {
-        // The sun's disc passes a blurred horizon within 3 degrees.
-        double lit = Math.min(1, Math.max(0, (air.sunAltitude - horizon[air.bearing]) / 3));
-        double sun = air.sunAltitude <= 0 ? 0 : (1 - paving.albedo()) * (air.beam * lit + air.diffuse * skyView);
-        return sun + paving.emissivity() * (skyView * air.sky + (1 - skyView) * air.walls);
+    /** Sun and longwave that the surface of each class takes up in W/m2, before what it radiates itself. */
+    void absorbed(SurfaceAir air, double[] takenUp) {
+        double[] over = horizon[air.bearing];
+        double emissivity = paving.emissivity();
+        double sunTaken = air.sunAltitude <= 0 ? 0 : 1 - paving.albedo();
+        for (int k = 0; k < classes; k++) {
+            // The sun's disc passes a blurred horizon within 3 degrees.
+            double lit = Math.min(1, Math.max(0, (air.sunAltitude - over[k]) / 3));
+            takenUp[k] = sunTaken * (air.beam * lit + air.diffuse * skyView[k])
+                    + emissivity * (skyView[k] * air.sky + (1 - skyView[k]) * air.walls);
+        }
     }
 }

@@ -1,5 +1,8 @@
 package provingyard.world.ground;
 
+import java.util.Arrays;
+import java.util.stream.IntStream;
+
 /**
  * The yard's ground, minute by minute: soil water and plants on planted cells, temperature, film and ice on paved ones,
  * and the runoff between them.
@@ -24,7 +27,11 @@ public final class Ground {
     private final GroundSettings settings;
     private final RootZone soil;
     private final Pavement pavement;
+    private final RunoffWay way;
+    private final int[][] pavedOf;
+    /** Water in m on its way to each place of the runoff's way. */
     private final double[] runOn;
+
     private final double keptOff;
     private final Sum rain;
     private final Sum irrigation;
@@ -46,6 +53,8 @@ public final class Ground {
         this.settings = settings;
         soil = new RootZone(cells, settings.startWetness());
         pavement = new Pavement(cells, settings.deepGround());
+        way = new RunoffWay(cells, soil.slotOf, pavement.slotOf);
+        pavedOf = pavedOf(cells);
         runOn = new double[cells.count()];
         double off = 0;
         for (int c = 0; c < cells.count(); c++) {
@@ -68,6 +77,8 @@ public final class Ground {
         settings = from.settings;
         soil = from.soil.copy();
         pavement = from.pavement.copy();
+        way = from.way;
+        pavedOf = from.pavedOf;
         runOn = from.runOn.clone();
         keptOff = from.keptOff;
         rain = from.rain.copy();
@@ -120,43 +131,38 @@ public final class Ground {
     private void spread(MinuteForcing weather, double[] landed) {
         double fall = weather.rain();
         double rainTemperature = rainTemperature(weather);
-        double[] rainShare = cells.rainShare();
-        int[] downhill = cells.downhill();
         double left = fall * keptOff;
         double watered = 0;
         double leftPlants = 0;
         double cameToPlants = 0;
         standing = false;
-        for (int c : cells.order()) {
-            double rained = fall * rainShare[c];
-            double sprayed = landed == null ? 0 : landed[c];
-            double came = runOn[c];
-            runOn[c] = 0;
+        double[] runOn = this.runOn;
+        for (int i = 0; i < runOn.length; i++) {
+            double rained = fall * way.rainShare[i];
+            double sprayed = landed == null ? 0 : landed[way.cell[i]];
+            double came = runOn[i];
+            int s = way.soilSlot[i];
+            if (rained + sprayed + came == 0 && (s < 0 || !soil.ponded(s))) {
+                continue;
+            }
+            runOn[i] = 0;
             watered += sprayed;
             double over;
-            int s = soil.slotOf[c];
             if (s >= 0) {
                 over = soil.receive(s, rained + sprayed + came, minute);
                 standing |= soil.ponded(s);
-            } else if (rained + sprayed + came <= 0) {
-                continue;
-            } else if (pavement.slotOf[c] >= 0) {
-                over = wet(pavement.slotOf[c], rained + came, rainTemperature, sprayed);
+            } else if (way.pavedSlot[i] >= 0) {
+                over = wet(way.pavedSlot[i], rained + came, rainTemperature, sprayed);
             } else {
                 over = sprayed + came;
             }
             if (over > 0) {
-                int down = downhill[c];
-                boolean ontoPlants = down >= 0 && cells.planted(down);
-                if (cells.planted(c) && !ontoPlants) {
-                    leftPlants += over;
-                } else if (!cells.planted(c) && ontoPlants) {
-                    cameToPlants += over;
-                }
-                if (down < 0) {
+                leftPlants += way.leavesPlants[i] ? over : 0;
+                cameToPlants += way.comesToPlants[i] ? over : 0;
+                if (way.down[i] < 0) {
                     left += over;
                 } else {
-                    runOn[down] += over;
+                    runOn[way.down[i]] += over;
                 }
             }
         }
@@ -306,15 +312,36 @@ public final class Ground {
         return Math.max(0, iceMm(cell) - twin.iceMm(cell));
     }
 
+    /** Whether some cell of a plan's surface carries at least 0.1 mm of ice, from whatever water. */
+    public boolean iced(int surface) {
+        for (int c : surface < pavedOf.length ? pavedOf[surface] : new int[0]) {
+            if (iceMm(c) >= 1000 * ICED) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Area in m2 of a plan's surface with at least 0.1 mm of ice from watering. */
     public double icedArea(int surface, Ground twin) {
         int iced = 0;
-        for (int c = 0; c < cells.count(); c++) {
-            if (cells.surface()[c] == surface && irrigationIceMm(c, twin) >= 1000 * ICED) {
+        for (int c : surface < pavedOf.length ? pavedOf[surface] : new int[0]) {
+            double here = iceMm(c);
+            if (here >= 1000 * ICED && here - twin.iceMm(c) >= 1000 * ICED) {
                 iced++;
             }
         }
         return iced * cells.area();
+    }
+
+    /** Paved cells of each of the plan's surfaces, in order. */
+    private static int[][] pavedOf(GroundCells cells) {
+        int surfaces = Arrays.stream(cells.surface()).max().orElse(-1) + 1;
+        return IntStream.range(0, surfaces)
+                .mapToObj(s -> IntStream.range(0, cells.count())
+                        .filter(c -> cells.paved(c) && cells.surface()[c] == s)
+                        .toArray())
+                .toArray(int[][]::new);
     }
 
     /** The iced area of a surface where it counts: 0 under 1 m2. */

@@ -27,18 +27,32 @@ final class Pavement {
     final int[] slotOf;
     final int count;
     private final double area;
-    private final int[] classOf;
-    private final double[] holds;
     private final Exposure[] exposures;
+    /** Class of each slot; of each class its exposure and its place among that exposure's classes. */
+    private final int[] classOf;
+
+    private final int[] exposureOf;
+    private final int[] placeOf;
+    private final double[] holds;
     private final double[] film;
     private final double[] ice;
     private final boolean[] wet;
-    private final Columns dryColumns;
-    private final Columns wetColumns;
+    private final Columns[] dryColumns;
+    private final Columns[] wetColumns;
     private final int[] dryCells;
     private final int[] wetCells;
     private final double[] poured;
     private final double[] pouredWarmth;
+    private final double[] meanFilm;
+    private final double[] meanIce;
+    private final double[][] takenUp;
+    /** The wet slots in rising order, as they were when last listed. */
+    private final int[] wetSlots;
+
+    private int listed;
+    private boolean listIsStale;
+    private boolean pouring;
+    private boolean frozen;
     private double deep;
     private int sinceDry;
     private int sinceWet;
@@ -57,49 +71,82 @@ final class Pavement {
             }
         }
         count = n;
-        exposures = new Exposure[byKey.size()];
         classOf = new int[n];
-        holds = new double[n];
-        dryCells = new int[exposures.length];
-        int k = 0;
+        exposureOf = new int[byKey.size()];
+        placeOf = new int[byKey.size()];
+        dryCells = new int[byKey.size()];
+        Map<Integer, List<List<Integer>>> byPaving = new LinkedHashMap<>();
+        int next = 0;
         for (List<Integer> members : byKey.values()) {
-            exposures[k] = new Exposure(cells, members);
-            dryCells[k] = members.size();
+            int paving = cells.paving()[members.get(0)];
+            List<List<Integer>> alike = byPaving.computeIfAbsent(paving, p -> new ArrayList<>());
+            exposureOf[next] = new ArrayList<>(byPaving.keySet()).indexOf(paving);
+            placeOf[next] = alike.size();
+            dryCells[next] = members.size();
+            alike.add(members);
             for (int c : members) {
-                classOf[slotOf[c]] = k;
-                holds[slotOf[c]] = exposures[k].paving.filmHeld() + HOLLOW * cells.hollow()[c];
+                classOf[slotOf[c]] = next;
             }
-            k++;
+            next++;
+        }
+        exposures = byPaving.values().stream().map(a -> new Exposure(cells, a)).toArray(Exposure[]::new);
+        holds = new double[n];
+        for (int c = 0; c < cells.count(); c++) {
+            if (slotOf[c] >= 0) {
+                double held = exposures[exposureOf[classOf[slotOf[c]]]].paving.filmHeld();
+                holds[slotOf[c]] = held + HOLLOW * cells.hollow()[c];
+            }
         }
         film = new double[n];
         ice = new double[n];
         wet = new boolean[n];
-        wetCells = new int[exposures.length];
-        poured = new double[exposures.length];
-        pouredWarmth = new double[exposures.length];
-        int stride =
-                Arrays.stream(exposures).mapToInt(e -> e.slab.nodes()).max().orElse(1);
-        dryColumns = new Columns(exposures.length, stride, deepGround);
-        wetColumns = new Columns(exposures.length, stride, deepGround);
+        wetSlots = new int[n];
+        wetCells = new int[exposureOf.length];
+        poured = new double[exposureOf.length];
+        pouredWarmth = new double[exposureOf.length];
+        meanFilm = new double[exposureOf.length];
+        meanIce = new double[exposureOf.length];
+        takenUp = Arrays.stream(exposures).map(e -> new double[e.classes]).toArray(double[][]::new);
+        dryColumns = columns();
+        wetColumns = columns();
+        for (Columns columns : dryColumns) {
+            columns.fill(deepGround);
+        }
         deep = deepGround;
+    }
+
+    private Columns[] columns() {
+        return Arrays.stream(exposures)
+                .map(e -> new Columns(e.classes, e.slab, e.paving.emissivity()))
+                .toArray(Columns[]::new);
     }
 
     private Pavement(Pavement from) {
         slotOf = from.slotOf;
         count = from.count;
         area = from.area;
-        classOf = from.classOf;
-        holds = from.holds;
         exposures = from.exposures;
+        classOf = from.classOf;
+        exposureOf = from.exposureOf;
+        placeOf = from.placeOf;
+        holds = from.holds;
         film = from.film.clone();
         ice = from.ice.clone();
         wet = from.wet.clone();
-        dryColumns = from.dryColumns.copy();
-        wetColumns = from.wetColumns.copy();
+        dryColumns = Arrays.stream(from.dryColumns).map(Columns::copy).toArray(Columns[]::new);
+        wetColumns = Arrays.stream(from.wetColumns).map(Columns::copy).toArray(Columns[]::new);
         dryCells = from.dryCells.clone();
         wetCells = from.wetCells.clone();
         poured = from.poured.clone();
         pouredWarmth = from.pouredWarmth.clone();
+        meanFilm = from.meanFilm.clone();
+        meanIce = from.meanIce.clone();
+        takenUp = Arrays.stream(from.takenUp).map(double[]::clone).toArray(double[][]::new);
+        wetSlots = from.wetSlots.clone();
+        listed = from.listed;
+        listIsStale = from.listIsStale;
+        pouring = from.pouring;
+        frozen = from.frozen;
         deep = from.deep;
         sinceDry = from.sinceDry;
         sinceWet = from.sinceWet;
@@ -111,19 +158,16 @@ final class Pavement {
 
     /** Number of exposure classes. */
     int classCount() {
-        return exposures.length;
+        return exposureOf.length;
     }
 
     /** Adds water (m) of a temperature (°C) to a cell and returns what runs off (m). */
     double receive(int s, double water, double temperature) {
         int k = classOf[s];
         if (!wet[s]) {
-            wetColumns.join(k, wetCells[k]++, dryColumns);
-            dryCells[k]--;
-            wet[s] = true;
-            film[s] = dryColumns.film[k];
-            ice[s] = dryColumns.ice[k];
+            wetten(s, k);
         }
+        pouring = true;
         poured[k] += water;
         pouredWarmth[k] += water * temperature;
         double filled = film[s] + water;
@@ -132,16 +176,34 @@ final class Pavement {
         return over;
     }
 
+    private void wetten(int s, int k) {
+        Columns dry = dryColumns[exposureOf[k]];
+        wetColumns[exposureOf[k]].join(placeOf[k], wetCells[k]++, dry);
+        film[s] = dry.film(placeOf[k]);
+        ice[s] = dry.ice(placeOf[k]);
+        wet[s] = true;
+        listIsStale = true;
+        if (--dryCells[k] == 0) {
+            dry.end(placeOf[k]);
+        }
+    }
+
     /** Passes a minute; most do nothing while it is warm. Evaporation in m3 is added to the sum. */
     void minute(MinuteForcing weather, Sum evaporation) {
         deep += (weather.air() - deep) / DEEP_LAG_MINUTES;
         sinceDry++;
-        boolean anyWet = mixPoured();
+        if (pouring) {
+            mixPoured();
+        }
+        boolean anyWet = anyWet();
         sinceWet = anyWet ? sinceWet + 1 : 0;
         boolean dryDue = sinceDry >= BEAT;
-        boolean wetDue = anyWet && (sinceWet >= BEAT || cold());
+        boolean wetDue = anyWet && (sinceWet >= BEAT || wetAndCold());
         if (dryDue || wetDue) {
             SurfaceAir air = new SurfaceAir(weather);
+            for (int e = 0; e < exposures.length; e++) {
+                exposures[e].absorbed(air, takenUp[e]);
+            }
             if (dryDue) {
                 evaporation.add(area * passDry(air, 60.0 * sinceDry));
                 sinceDry = 0;
@@ -150,77 +212,110 @@ final class Pavement {
                 evaporation.add(area * passWet(air, 60.0 * sinceWet));
                 sinceWet = 0;
             }
+            frozen = lookForIce();
         }
     }
 
-    /** Mixes the minute's water with the wet surfaces; tells whether any cell is wet. */
-    private boolean mixPoured() {
-        boolean anyWet = false;
-        for (int k = 0; k < exposures.length; k++) {
-            anyWet |= wetCells[k] > 0;
+    /** Mixes the minute's water with the wet surfaces. */
+    private void mixPoured() {
+        for (int k = 0; k < poured.length; k++) {
             if (poured[k] > 0) {
-                wetColumns.pour(k, poured[k] / wetCells[k], pouredWarmth[k] / poured[k], exposures[k].slab);
+                wetColumns[exposureOf[k]].pour(placeOf[k], poured[k] / wetCells[k], pouredWarmth[k] / poured[k]);
                 poured[k] = 0;
                 pouredWarmth[k] = 0;
             }
         }
-        return anyWet;
+        pouring = false;
     }
 
-    private boolean cold() {
+    private boolean anyWet() {
+        boolean any = false;
+        for (Columns columns : wetColumns) {
+            any |= columns.live() > 0;
+        }
+        return any;
+    }
+
+    private boolean wetAndCold() {
         boolean cold = false;
-        for (int k = 0; k < exposures.length && !cold; k++) {
-            cold = wetCells[k] > 0 && wetColumns.surface(k) < COLD;
+        for (int e = 0; e < wetColumns.length && !cold; e++) {
+            cold = wetColumns[e].anyColder(COLD);
         }
         return cold;
     }
 
     private double passDry(SurfaceAir air, double seconds) {
+        for (int e = 0; e < exposures.length; e++) {
+            dryColumns[e].pass(air, takenUp[e], deep, seconds);
+        }
         double lost = 0;
-        for (int k = 0; k < exposures.length; k++) {
-            double absorbed = exposures[k].absorbed(air);
-            lost += dryCells[k] * dryColumns.pass(k, exposures[k], air, absorbed, deep, seconds);
+        for (int k = 0; k < dryCells.length; k++) {
+            lost += dryCells[k] * dryColumns[exposureOf[k]].lost(placeOf[k]);
         }
         return lost;
     }
 
     private double passWet(SurfaceAir air, double seconds) {
-        takeMeans();
-        for (int k = 0; k < exposures.length; k++) {
-            if (wetCells[k] > 0) {
-                wetColumns.pass(k, exposures[k], air, exposures[k].absorbed(air), deep, seconds);
-            }
+        if (listIsStale) {
+            listWetSlots();
+        }
+        coverWithMeans();
+        for (int e = 0; e < exposures.length; e++) {
+            wetColumns[e].pass(air, takenUp[e], deep, seconds);
         }
         double lost = 0;
-        for (int s = 0; s < count; s++) {
-            if (wet[s]) {
-                lost += passCell(s, classOf[s]);
-            }
+        for (int i = 0; i < listed; i++) {
+            lost += passCell(wetSlots[i], classOf[wetSlots[i]]);
         }
         return lost;
     }
 
-    private void takeMeans() {
-        Arrays.fill(wetColumns.film, 0);
-        Arrays.fill(wetColumns.ice, 0);
+    private boolean lookForIce() {
+        boolean found = false;
+        for (int e = 0; e < exposures.length && !found; e++) {
+            found = dryColumns[e].anyIce();
+        }
+        if (listIsStale) {
+            listWetSlots();
+        }
+        for (int i = 0; i < listed && !found; i++) {
+            found = ice[wetSlots[i]] > 0;
+        }
+        return found;
+    }
+
+    private void listWetSlots() {
+        listed = 0;
         for (int s = 0; s < count; s++) {
             if (wet[s]) {
-                wetColumns.film[classOf[s]] += film[s];
-                wetColumns.ice[classOf[s]] += ice[s];
+                wetSlots[listed++] = s;
             }
         }
-        for (int k = 0; k < exposures.length; k++) {
-            wetColumns.film[k] /= Math.max(1, wetCells[k]);
-            wetColumns.ice[k] /= Math.max(1, wetCells[k]);
+        listIsStale = false;
+    }
+
+    private void coverWithMeans() {
+        Arrays.fill(meanFilm, 0);
+        Arrays.fill(meanIce, 0);
+        for (int i = 0; i < listed; i++) {
+            int s = wetSlots[i];
+            meanFilm[classOf[s]] += film[s];
+            meanIce[classOf[s]] += ice[s];
+        }
+        for (int k = 0; k < wetCells.length; k++) {
+            if (wetCells[k] > 0) {
+                wetColumns[exposureOf[k]].cover(placeOf[k], meanFilm[k] / wetCells[k], meanIce[k] / wetCells[k]);
+            }
         }
     }
 
     private double passCell(int s, int k) {
-        double lost = Math.min(wetColumns.potential[k], film[s] + ice[s]);
+        Columns columns = wetColumns[exposureOf[k]];
+        double lost = Math.min(columns.potential(placeOf[k]), film[s] + ice[s]);
         double fromFilm = Math.min(lost, film[s]);
         film[s] -= fromFilm;
         ice[s] = Math.max(0, ice[s] - (lost - fromFilm));
-        double turns = Math.max(-ice[s], Math.min(film[s], wetColumns.frozen[k]));
+        double turns = Math.max(-ice[s], Math.min(film[s], columns.frozen(placeOf[k])));
         film[s] -= turns;
         ice[s] += turns;
         if (film[s] == 0 && ice[s] == 0) {
@@ -231,22 +326,22 @@ final class Pavement {
 
     /** A cell that has dried goes back to its class's dry side, whose dew, if any, it comes to share. */
     private void leave(int s, int k) {
-        wet[s] = false;
+        Columns dry = dryColumns[exposureOf[k]];
+        int place = placeOf[k];
         int others = dryCells[k]++;
-        dryColumns.join(k, others, wetColumns);
-        dryColumns.film[k] *= others / (others + 1.0);
-        dryColumns.ice[k] *= others / (others + 1.0);
-        wetCells[k]--;
+        dry.join(place, others, wetColumns[exposureOf[k]]);
+        double share = others / (others + 1.0);
+        dry.cover(place, dry.film(place) * share, dry.ice(place) * share);
+        wet[s] = false;
+        listIsStale = true;
+        if (--wetCells[k] == 0) {
+            wetColumns[exposureOf[k]].end(place);
+        }
     }
 
     /** Whether any cell carries ice. */
     boolean frozen() {
-        for (int s = 0; s < count; s++) {
-            if (ice(s) > 0) {
-                return true;
-            }
-        }
-        return false;
+        return frozen;
     }
 
     /** Water and ice in m3. */
@@ -260,16 +355,21 @@ final class Pavement {
 
     /** Film of a slot in m. */
     double film(int s) {
-        return wet[s] ? film[s] : dryColumns.film[classOf[s]];
+        return wet[s] ? film[s] : dryOf(s).film(placeOf[classOf[s]]);
     }
 
     /** Ice of a slot in m of water. */
     double ice(int s) {
-        return wet[s] ? ice[s] : dryColumns.ice[classOf[s]];
+        return wet[s] ? ice[s] : dryOf(s).ice(placeOf[classOf[s]]);
     }
 
     /** Surface temperature of a slot in °C. */
     double surface(int s) {
-        return wet[s] ? wetColumns.surface(classOf[s]) : dryColumns.surface(classOf[s]);
+        int k = classOf[s];
+        return (wet[s] ? wetColumns[exposureOf[k]] : dryOf(s)).surface(placeOf[k]);
+    }
+
+    private Columns dryOf(int s) {
+        return dryColumns[exposureOf[classOf[s]]];
     }
 }

@@ -84,4 +84,49 @@ public final class PavementSlab {
             down = on;
         }
     }
+
+    /**
+     * One sub-step of many columns at once, each like {@link #conduct(double[], int, double, double, double, double)}.
+     *
+     * @param t temperatures in °C, one array for each node
+     * @param flux heat into each surface in W/m2; used up
+     * @param surface heat capacity of each surface node with what lies on it in J/(m2 K)
+     * @param deep temperature of the deep ground in °C
+     * @param seconds no longer than a stable sub-step
+     * @param count columns
+     */
+    void conduct(double[][] t, double[] flux, double[] surface, double deep, double seconds, int count) {
+        head(t[0], t[1], flux, surface, conductance[0], seconds, count);
+        for (int i = 1; i + 1 < nodes; i++) {
+            node(t[i], t[i + 1], flux, conductance[i], perCapacity[i], seconds, count);
+        }
+        foot(t[nodes - 1], flux, deep, seconds, count);
+    }
+
+    private static void head(
+            double[] t, double[] below, double[] flux, double[] capacity, double conductance, double dt, int count) {
+        for (int p = 0; p < count; p++) {
+            double down = conductance * (t[p] - below[p]);
+            t[p] += dt * (flux[p] - down) / capacity[p];
+            flux[p] = down;
+        }
+    }
+
+    private static void node(
+            double[] t, double[] below, double[] flux, double conductance, double perCapacity, double dt, int count) {
+        for (int p = 0; p < count; p++) {
+            double on = conductance * (t[p] - below[p]);
+            t[p] += dt * (flux[p] - on) * perCapacity;
+            flux[p] = on;
+        }
+    }
+
+    private void foot(double[] t, double[] flux, double deep, double dt, int count) {
+        double conducts = conductance[nodes - 1];
+        double perHeat = perCapacity[nodes - 1];
+        for (int p = 0; p < count; p++) {
+            double on = conducts * (t[p] - deep);
+            t[p] += dt * (flux[p] - on) * perHeat;
+        }
+    }
 }

@@ -40,7 +40,10 @@ final class RootZone {
     private final double[] field;
     private final double[] full;
     private final double[] conductivity;
-    private final double[] tenth;
+    /** Minutes in which each soil drains to a tenth, and the soil of each slot. */
+    private final double[] tenths;
+
+    private final int[] soilOf;
     private final double[] coefficient;
     private final double[] draws;
     private final double[] depletion;
@@ -69,7 +72,8 @@ final class RootZone {
         field = new double[n];
         full = new double[n];
         conductivity = new double[n];
-        tenth = new double[n];
+        tenths = cells.soils().stream().mapToDouble(s -> s.drainage() / 60).toArray();
+        soilOf = new int[n];
         coefficient = new double[n];
         draws = new double[n];
         depletion = new double[n];
@@ -99,7 +103,7 @@ final class RootZone {
         field[s] = soil.fieldCapacity() * plant.roots();
         full[s] = soil.saturation() * plant.roots();
         conductivity[s] = soil.conductivity() * cells.keeps()[c];
-        tenth[s] = soil.drainage() / 60;
+        soilOf[s] = cells.soil()[c];
         coefficient[s] = plant.coefficient();
         draws[s] = plant.coefficient() * (0.5 + 0.5 * cells.sunShare(c));
         depletion[s] = plant.depletion();
@@ -116,7 +120,8 @@ final class RootZone {
         field = from.field;
         full = from.full;
         conductivity = from.conductivity;
-        tenth = from.tenth;
+        tenths = from.tenths;
+        soilOf = from.soilOf;
         coefficient = from.coefficient;
         draws = from.draws.clone();
         depletion = from.depletion;
@@ -178,19 +183,17 @@ final class RootZone {
         double drawnSum = 0;
         double drainedSum = 0;
         double drySum = 0;
-        double lastTenth = -1;
-        double drains = 0;
+        double[] drainsBySoil = new double[tenths.length];
+        for (int i = 0; i < tenths.length; i++) {
+            drainsBySoil[i] = drainedShare(minutes, tenths[i]);
+        }
         for (int s = 0; s < count; s++) {
-            if (tenth[s] != lastTenth) {
-                lastTenth = tenth[s];
-                drains = drainedShare(minutes, lastTenth);
-            }
             double p = SoilWater.adjustedDepletion(depletion[s], coefficient[s] * dayMillimetres);
             double available = store[s] - wilting[s];
             double ks = Math.min(1, Math.max(0, available / ((1 - p) * (field[s] - wilting[s]))));
             double drawn = Math.min(reference * draws[s] * ks, available);
             double left = store[s] - drawn;
-            double drained = Math.min(Math.max(0, left - field[s]) * drains, conductivity[s] * 60 * minutes);
+            double drained = Math.min(Math.max(0, left - field[s]) * drainsBySoil[soilOf[s]], conductivity[s] * 60 * minutes);
             store[s] = left - drained;
             drawnSum += drawn;
             drainedSum += drained;

@@ -36,9 +36,11 @@ final class SurfaceAir {
         bearing = Math.min(GroundCells.BEARINGS - 1, (int) ((turn - Math.floor(turn)) * GroundCells.BEARINGS));
     }
 
-    /** Depth of water in m that a wet surface of a temperature would lose in a time; negative where dew falls. */
-    double evaporation(double surface, double seconds) {
-        return evaporates * (saturation(surface) - vapour) * seconds;
+    /** Depths of water in m that wet surfaces (°C) would lose in a time; negative where dew falls. */
+    void evaporation(double[] surfaces, double[] depths, double seconds, int count) {
+        for (int p = 0; p < count; p++) {
+            depths[p] = evaporates * (saturation(surfaces[p]) - vapour) * seconds;
+        }
     }
 
     /** Saturation vapour pressure in kPa from a table (error under 2e-5 of it between -60 and 90 °C). */
