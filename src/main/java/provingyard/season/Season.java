@@ -17,7 +17,6 @@ import provingyard.sensor.Sensors;
 import provingyard.setup.Placement;
 import provingyard.setup.SetUp;
 import provingyard.world.ground.Ground;
-import provingyard.world.ground.GroundSettings;
 import provingyard.world.ground.MinuteForcing;
 import provingyard.world.hydraulics.WaterFlows;
 import provingyard.world.weather.StoredHeat;
@@ -49,7 +48,7 @@ public final class Season {
     private final Ground start;
     private final double storeAtStart;
     private final Ground ground;
-    private final Ground twin;
+    private final Course.Twin twin;
     private final StoredHeat heat;
     private final Tally tally;
     private final LeakLog leakLog;
@@ -68,21 +67,15 @@ public final class Season {
     private boolean raining;
     private long tick;
 
-    private Season(
-            Site site, RandomStreams streams, WeatherSeries weather, FaultTimeline faults, int days, SetUp first) {
+    private Season(Site site, RandomStreams streams, Course course, FaultTimeline faults, int days, SetUp first) {
         this.site = site;
         this.streams = streams;
-        this.weather = weather;
+        weather = course.weather();
         this.end = (long) days * MINUTES_A_DAY;
         Scenario scenario = site.scenario();
-        GroundSettings settings = new GroundSettings(
-                scenario.costs().stressAllowed(),
-                meanAir(weather, days),
-                GroundSettings.usual(0).supply(),
-                scenario.season().soilAtStart());
-        start = new Ground(site.cells(), settings);
+        start = course.start();
         ground = start.copy();
-        twin = start.copy();
+        twin = new Course.Twin(course);
         storeAtStart = ground.totals().store();
         heat = StoredHeat.none();
         tally = new Tally();
@@ -133,7 +126,7 @@ public final class Season {
     public static Season begin(Site site, long seed, int days, SetUp first) {
         RandomStreams streams = new RandomStreams(seed);
         FaultTimeline faults = FaultTimeline.ofOwnSeason(site.scenario(), days);
-        return new Season(site, streams, site.weather(days, streams), faults, days, first);
+        return new Season(site, streams, site.course(days, streams), faults, days, first);
     }
 
     /** The site's own season as the author wrote it. */
@@ -148,7 +141,7 @@ public final class Season {
         RandomStreams own = new RandomStreams(site.scenario().season().seed());
         RandomStreams streams = new RandomStreams(own.key("draw." + draw));
         FaultTimeline faults = FaultTimeline.drawn(site.scenario(), days, streams);
-        return new Season(site, streams, site.drawnWeather(days, streams), faults, days, first);
+        return new Season(site, streams, site.drawnCourse(days, streams), faults, days, first);
     }
 
     /** The same season in the same minute, which then goes its own way. */
@@ -254,10 +247,9 @@ public final class Season {
         }
         decide();
         flows = site.waterworks().flows(open, masterOpen, leakLog.active());
-        MinuteForcing forcing = forcing(now);
+        MinuteForcing forcing = Course.forcing(now);
         double[] landed = water(forcing, now.windFrom());
         ground.step(forcing, landed);
-        twin.step(forcing, null);
         heat.advance(now);
         SeasonSurroundings surroundings = new SeasonSurroundings(site, now, heat, ground, flows, landed);
         readings = sensors.minute(tick, surroundings, SensorTroubles.of(site.scenario(), leakLog.active()));
@@ -296,19 +288,6 @@ public final class Season {
         return landing.depth();
     }
 
-    private static MinuteForcing forcing(Weather w) {
-        return new MinuteForcing(
-                w.rain(),
-                w.reference(),
-                w.air(),
-                w.dewPoint(),
-                w.wind(),
-                w.sun(),
-                w.cloud(),
-                w.sunAltitude(),
-                w.sunBearing());
-    }
-
     private void note(Weather now) {
         boolean rains = now.rain() > 0;
         if (rains != raining) {
@@ -321,12 +300,12 @@ public final class Season {
         recorder.minute(now.air(), now.rain(), now.wind(), now.sun(), flows.supply(), soil);
     }
 
-    /** Iced m2 of each surface; the grounds are asked only while something may be frozen. */
+    /** Iced m2 of each surface at this minute's end; the twin is asked only where ice is thick enough to count. */
     private double[] icedAreas() {
         double[] areas = new double[site.scenario().yard().surfaces().size()];
         if (ground.frozen()) {
             for (int s : site.yard().walks()) {
-                areas[s] = ground.icedArea(s, twin);
+                areas[s] = ground.iced(s) ? ground.icedArea(s, twin.after(tick + 1)) : 0;
             }
         }
         return areas;
@@ -353,7 +332,7 @@ public final class Season {
     public Ledger ledger() {
         return new Ledger(
                 tally.water(ground, storeAtStart),
-                tally.irrigation(ground, twin),
+                tally.irrigation(ground, twin.after(tick)),
                 iceLog.ice(),
                 new Ledger.Plants(
                         ground.dryAreaDays(),
@@ -382,7 +361,7 @@ public final class Season {
     public Snapshot snapshot() {
         long shown = Math.max(0, tick - 1);
         Weather now = weather.at(shown);
-        return new SnapshotMaker(site, now, ground, twin, flows)
+        return new SnapshotMaker(site, now, ground, twin.after(tick), flows)
                 .make(tick, clock(tick), setUp, readings, controller, open, masterOpen, ledger(), spent);
     }
 
@@ -404,15 +383,5 @@ public final class Season {
             sum += item == null ? 0 : item.price();
         }
         return sum;
-    }
-
-    private static double meanAir(WeatherSeries weather, int days) {
-        double sum = 0;
-        int hours = 0;
-        for (long t = 0; t < (long) Math.min(days, 10) * MINUTES_A_DAY; t += 60) {
-            sum += weather.at(t).air();
-            hours++;
-        }
-        return sum / hours;
     }
 }

@@ -27,6 +27,9 @@ public final class Site {
 
     private static final DataFiles FILES = path -> Sites.resource("shared/reference/" + path);
 
+    /** Courses kept for the next season under the same weather; some 15 MB each for a yard of 5000 cells. */
+    private static final int COURSES_KEPT = 6;
+
     private final Scenario scenario;
     private final Yard yard;
     private final LocalClimate climate;
@@ -36,6 +39,10 @@ public final class Site {
     private final Siting siting;
     private final boolean[] sprayed;
     private final Map<Place, Spot> spots = new ConcurrentHashMap<>();
+
+    private final Recent<CourseKey, Course> courses = new Recent<>(COURSES_KEPT);
+
+    private record CourseKey(long seed, int days, boolean drawn) {}
 
     private record Place(double x, double y, double height) {}
 
@@ -114,15 +121,21 @@ public final class Site {
         };
     }
 
-    /** The weather of the site's own season. */
-    WeatherSeries weather(int days, RandomStreams streams) {
-        return WeatherSeries.of(
-                scenario.weather(), scenario.place(), scenario.season().from(), days, streams, FILES);
+    /** What all own seasons of so many days on these streams have in common. */
+    Course course(int days, RandomStreams streams) {
+        return courses.of(new CourseKey(streams.seed(), days, false), () -> {
+            WeatherSeries weather = WeatherSeries.of(
+                    scenario.weather(), scenario.place(), scenario.season().from(), days, streams, FILES);
+            return new Course(this, weather);
+        });
     }
 
-    /** The weather of another season of the same climate. */
-    WeatherSeries drawnWeather(int days, RandomStreams streams) {
-        return WeatherSeries.drawn(
-                scenario.weather(), scenario.place(), scenario.season().from(), days, streams, FILES);
+    /** What all other seasons of the same climate, drawn on these streams, have in common. */
+    Course drawnCourse(int days, RandomStreams streams) {
+        return courses.of(new CourseKey(streams.seed(), days, true), () -> {
+            WeatherSeries weather = WeatherSeries.drawn(
+                    scenario.weather(), scenario.place(), scenario.season().from(), days, streams, FILES);
+            return new Course(this, weather);
+        });
     }
 }

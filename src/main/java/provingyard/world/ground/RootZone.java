@@ -193,7 +193,8 @@ final class RootZone {
             double ks = Math.min(1, Math.max(0, available / ((1 - p) * (field[s] - wilting[s]))));
             double drawn = Math.min(reference * draws[s] * ks, available);
             double left = store[s] - drawn;
-            double drained = Math.min(Math.max(0, left - field[s]) * drainsBySoil[soilOf[s]], conductivity[s] * 60 * minutes);
+            double drained =
+                    Math.min(Math.max(0, left - field[s]) * drainsBySoil[soilOf[s]], conductivity[s] * 60 * minutes);
             store[s] = left - drained;
             drawnSum += drawn;
             drainedSum += drained;

@@ -1,0 +1,114 @@
+package provingyard.season;
+
+import java.util.ArrayList;
+import java.util.List;
+import provingyard.world.ground.Ground;
+import provingyard.world.ground.GroundSettings;
+import provingyard.world.ground.MinuteForcing;
+import provingyard.world.weather.Weather;
+import provingyard.world.weather.WeatherSeries;
+
+/**
+ * What all seasons of one site under one weather have in common, whatever their set-ups: the weather, the ground at the
+ * first minute, and the unwatered twin, kept as it was at each midnight that some season asked for. Safe for several
+ * threads; who asks first or last does not matter.
+ */
+final class Course {
+
+    private static final int MINUTES_A_DAY = 1440;
+
+    private final WeatherSeries weather;
+    private final List<Ground> midnights = new ArrayList<>();
+
+    Course(Site site, WeatherSeries weather) {
+        this.weather = weather;
+        GroundSettings settings = new GroundSettings(
+                site.scenario().costs().stressAllowed(),
+                meanAir(weather),
+                GroundSettings.usual(0).supply(),
+                site.scenario().season().soilAtStart());
+        midnights.add(new Ground(site.cells(), settings));
+    }
+
+    /** The weather. */
+    WeatherSeries weather() {
+        return weather;
+    }
+
+    /** The ground before the first minute; not to be changed. */
+    Ground start() {
+        return midnight(0);
+    }
+
+    /** What the ground sees of a minute's weather. */
+    static MinuteForcing forcing(Weather w) {
+        return new MinuteForcing(
+                w.rain(),
+                w.reference(),
+                w.air(),
+                w.dewPoint(),
+                w.wind(),
+                w.sun(),
+                w.cloud(),
+                w.sunAltitude(),
+                w.sunBearing());
+    }
+
+    /** The unwatered ground after so many days; not to be changed. */
+    private synchronized Ground midnight(int day) {
+        while (midnights.size() <= day) {
+            Ground next = midnights.get(midnights.size() - 1).copy();
+            live(next, next.minute() + MINUTES_A_DAY);
+            midnights.add(next);
+        }
+        return midnights.get(day);
+    }
+
+    private void live(Ground twin, long until) {
+        while (twin.minute() < until) {
+            twin.step(forcing(weather.at(twin.minute())), null);
+        }
+    }
+
+    private static double meanAir(WeatherSeries weather) {
+        double sum = 0;
+        int hours = 0;
+        for (long t = 0; t < (long) Math.min(weather.days(), 10) * MINUTES_A_DAY; t += 60) {
+            sum += weather.at(t).air();
+            hours++;
+        }
+        return sum / hours;
+    }
+
+    /** One season's view of the unwatered twin, which lives minutes of its own only when asked within a day. */
+    static final class Twin {
+
+        private final Course course;
+        private Ground own;
+
+        Twin(Course course) {
+            this.course = course;
+        }
+
+        /** The same view, which then goes its own way. */
+        Twin copy() {
+            Twin copy = new Twin(course);
+            copy.own = own == null ? null : own.copy();
+            return copy;
+        }
+
+        /** The twin after so many minutes; not to be changed. */
+        Ground after(long minutes) {
+            int day = (int) (minutes / MINUTES_A_DAY);
+            long midnight = (long) day * MINUTES_A_DAY;
+            if (minutes == midnight) {
+                return course.midnight(day);
+            }
+            if (own == null || own.minute() < midnight || own.minute() > minutes) {
+                own = course.midnight(day).copy();
+            }
+            course.live(own, minutes);
+            return own;
+        }
+    }
+}
