@@ -52,8 +52,9 @@ final class Trials implements AutoCloseable {
      */
     List<Double> meanLosses(List<SetUp> setUps, int draws) {
         Map<Task, Future<Double>> running = new LinkedHashMap<>();
-        for (SetUp setUp : setUps) {
-            for (int draw = 1; draw <= draws; draw++) {
+        // All set-ups of a draw before the next draw: seasons of one weather share it and its unwatered twin.
+        for (int draw = 1; draw <= draws; draw++) {
+            for (SetUp setUp : setUps) {
                 Task task = new Task(setUp, draw);
                 if (!known.containsKey(task) && !running.containsKey(task)) {
                     running.put(task, pool.submit(() -> live(task)));

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -13,6 +15,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import provingyard.scenario.ScenarioReader;
 import provingyard.scenario.Sites;
 import provingyard.season.Season;
 import provingyard.season.Site;
@@ -28,8 +31,13 @@ class MarkStoreTest {
     Path home;
 
     @BeforeAll
-    static void open() {
-        site = Site.of(Sites.open("tansy-row").orThrow());
+    static void openASiteThatShipsNoMark() throws IOException {
+        try (InputStream in = Sites.resource("scenarios/tansy-row.json")) {
+            String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            String other = text.replaceFirst("\"id\": \"tansy-row\"", "\"id\": \"tansy-lane\"");
+            site = Site.of(ScenarioReader.read("tansy-lane.json", other).orThrow());
+        }
+        assertEquals("tansy-lane", site.scenario().id());
         textbook = References.textbook(site.scenario()).orElseThrow();
     }
 
@@ -44,14 +52,15 @@ class MarkStoreTest {
     }
 
     private static Mark mark(String content, String engine) {
-        return new Mark("tansy-row", content, engine, textbook, 41.5, 12.25, 6);
+        return new Mark("tansy-lane", content, engine, textbook, 41.5, 12.25, 6);
     }
 
     @Test
     void whatIsKeptIsFoundEqual() {
+        assertEquals(Optional.empty(), MarkStore.find(site));
         Mark mark = mark(site.contentHash(), Season.ENGINE);
         assertTrue(MarkStore.save(mark));
-        assertTrue(Files.isRegularFile(home.resolve("marks/tansy-row.json")));
+        assertTrue(Files.isRegularFile(home.resolve("marks/tansy-lane.json")));
         assertEquals(Optional.of(mark), MarkStore.find(site));
     }
 
@@ -68,7 +77,7 @@ class MarkStoreTest {
     void brokenFilesCountAsNone() throws IOException {
         Optional<Mark> without = MarkStore.find(site);
         assertTrue(MarkStore.save(mark(site.contentHash(), Season.ENGINE)));
-        Path file = home.resolve("marks/tansy-row.json");
+        Path file = home.resolve("marks/tansy-lane.json");
         String good = Files.readString(file);
         assertTrue(good.contains("\"rain\"") && good.contains("\"setUp\""), good);
         for (String text : new String[] {

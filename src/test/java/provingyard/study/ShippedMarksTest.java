@@ -1,0 +1,48 @@
+package provingyard.study;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import provingyard.scenario.Sites;
+import provingyard.season.Site;
+import provingyard.setup.Cost;
+
+/** Each shipped site carries a mark that was found for the very document and simulator shipped with it. */
+class ShippedMarksTest {
+
+    @TempDir
+    private Path empty;
+
+    @BeforeEach
+    void leaveTheUsersOwnMarksOut() {
+        System.setProperty("provingyard.home", empty.toString());
+    }
+
+    @AfterEach
+    void restore() {
+        System.clearProperty("provingyard.home");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"tansy-row", "quillback-clinic"})
+    void fitsItsSite(String id) {
+        Site site = Site.of(Sites.open(id).orThrow());
+        Mark mark = MarkStore.find(site)
+                .orElseThrow(() -> new AssertionError("the site or the simulator changed: run " + id
+                        + " --setup mark --search and ship the new mark"));
+        assertTrue(mark.meanGap() >= site.scenario().costs().leastGap(), "the site teaches something");
+        assertTrue(Cost.of(mark.setUp(), site.scenario().kit()).withinBudget());
+    }
+
+    @Test
+    void everyShippedSiteIsTriedAbove() {
+        assertEquals(2, Sites.list().stream().filter(Sites.Site::shipped).count());
+    }
+}
