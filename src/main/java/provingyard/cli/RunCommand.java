@@ -99,7 +99,7 @@ final class RunCommand implements Callable<Integer> {
         int all = ready.scenario().season().days();
         long withSeed = seed == null ? own : seed;
         int withDays = days == null ? all : days;
-        Comparison comparison = new Comparison(ready, withSeed, withDays, mark);
+        Comparison comparison = new Comparison(ready, withSeed, withDays, mark, Optional.of(setUp));
         Season season = Season.begin(ready, withSeed, withDays, setUp);
         season.liveToEnd();
         Standing standing = comparison.with(season.outcome(), setUp);

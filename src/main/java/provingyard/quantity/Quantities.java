@@ -53,7 +53,7 @@ public final class Quantities {
         int start = plain.length() - plain.stripLeading().length();
         Matcher number = NUMBER.matcher(plain).region(start, plain.length());
         boolean found = number.lookingAt();
-        if (COMMA.matcher(plain.strip()).matches()) {
+        if (plain.indexOf(',') >= 0 && COMMA.matcher(plain.strip()).matches()) {
             String pointed = plain.strip().replaceFirst(",", ".");
             return new Refused(Reason.COMMA, text.strip(), start, pointed);
         }

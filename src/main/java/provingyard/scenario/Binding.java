@@ -26,14 +26,18 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Locale;
+import java.util.concurrent.CompletableFuture;
 import provingyard.scenario.Problem.Code;
 
 /** Turns a completed tree in inner units into records, strictly. */
 public final class Binding {
 
-    private static final ObjectMapper MAPPER = mapper();
-
     private Binding() {}
+
+    /** Gets ready in the background for records of a kind, which takes longer than reading a document. */
+    static void prepare(Class<?> type) {
+        CompletableFuture.runAsync(() -> Mapper.MAPPER.readerFor(type));
+    }
 
     /**
      * Binds a tree; what does not fit becomes a problem.
@@ -42,7 +46,7 @@ public final class Binding {
      */
     public static <T> T bind(JsonNode tree, Class<T> type, Findings findings) {
         try {
-            return MAPPER.treeToValue(tree, type);
+            return Mapper.MAPPER.treeToValue(tree, type);
         } catch (JsonProcessingException e) {
             findings.error(Code.SCH_BINDING, pointer(e), e.getOriginalMessage());
             return null;
@@ -66,12 +70,17 @@ public final class Binding {
 
     /** A record as a tree in inner units, as {@link #bind} takes it. */
     public static JsonNode tree(Object record) {
-        return MAPPER.valueToTree(record);
+        return Mapper.MAPPER.valueToTree(record);
     }
 
     /** The mapper of the document's records. */
     static ObjectMapper mapperOfRecords() {
-        return MAPPER;
+        return Mapper.MAPPER;
+    }
+
+    /** Made when first used, which may be in the background. */
+    private static final class Mapper {
+        static final ObjectMapper MAPPER = mapper();
     }
 
     private static ObjectMapper mapper() {

@@ -32,17 +32,15 @@ import java.util.Map;
 public final class Form {
 
     private final JsonNode schema;
-    private final JsonSchema validator;
+    /** Made when first asked for: it costs more than reading a document. */
+    private JsonSchema validator;
+
     /** Views that no value decides, by the identity of their part; never changed after loading. */
     private final Map<JsonNode, ObjectNode> views = new IdentityHashMap<>();
 
     private Form(JsonNode schema) {
         this.schema = schema;
-        SchemaValidatorsConfig config =
-                SchemaValidatorsConfig.builder().pathType(PathType.JSON_POINTER).build();
         keepViews(schema);
-        this.validator =
-                JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V7).getSchema(schema, config);
     }
 
     private void keepViews(JsonNode part) {
@@ -85,7 +83,14 @@ public final class Form {
     }
 
     /** The validator of the standard keywords. */
-    JsonSchema validator() {
+    synchronized JsonSchema validator() {
+        if (validator == null) {
+            SchemaValidatorsConfig config = SchemaValidatorsConfig.builder()
+                    .pathType(PathType.JSON_POINTER)
+                    .build();
+            validator =
+                    JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V7).getSchema(schema, config);
+        }
         return validator;
     }
 

@@ -7,10 +7,13 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 import provingyard.quantity.Dimension;
 import provingyard.quantity.Parsed;
 import provingyard.quantity.Parsed.Refused;
@@ -30,6 +33,8 @@ final class FormPass {
     /** A point that should lie on the yard. */
     record OnYard(double x, double y, String pointer) {}
 
+    private static final Map<String, Dimension> DIMENSIONS =
+            Arrays.stream(Dimension.values()).collect(Collectors.toMap(d -> camelCase(d.name()), d -> d));
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
     private final Form form;
@@ -37,6 +42,7 @@ final class FormPass {
     private final List<Name> ids = new ArrayList<>();
     private final List<Name> references = new ArrayList<>();
     private final List<OnYard> onYard = new ArrayList<>();
+    private final Map<String, Double> limits = new HashMap<>();
 
     FormPass(Form form, Findings findings) {
         this.form = form;
@@ -188,15 +194,31 @@ final class FormPass {
         findings.add(Severity.ERROR, code, pointer, text, details, refused.maybe());
     }
 
-    private static double inner(Dimension dimension, String limit) {
+    private double inner(Dimension dimension, String limit) {
+        return limits.computeIfAbsent(dimension + limit, key -> limit(dimension, limit));
+    }
+
+    private static double limit(Dimension dimension, String limit) {
         if (Quantities.parse(dimension, limit) instanceof Value value) {
             return value.inner();
         }
         throw new IllegalStateException("the schema's limit is no quantity: " + limit);
     }
 
+    private static String camelCase(String constant) {
+        StringBuilder name = new StringBuilder();
+        for (String word : constant.toLowerCase(Locale.ROOT).split("_")) {
+            name.append(name.isEmpty() ? word : word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1));
+        }
+        return name.toString();
+    }
+
     /** The dimension that a schema names, in camel case. */
     static Dimension dimension(String name) {
-        return Dimension.valueOf(name.replaceAll("([A-Z])", "_$1").toUpperCase(Locale.ROOT));
+        Dimension dimension = DIMENSIONS.get(name);
+        if (dimension == null) {
+            throw new IllegalStateException("the schema names no dimension: " + name);
+        }
+        return dimension;
     }
 }

@@ -15,6 +15,11 @@ public final class FormReader {
      */
     public static ObjectNode complete(Form form, JsonNode document, Findings findings) {
         new SchemaPass(form, document, findings).run();
+        return completeChecked(form, document, findings);
+    }
+
+    /** As {@link #complete}, for a document that was held against the form's schema before. */
+    public static ObjectNode completeChecked(Form form, JsonNode document, Findings findings) {
         return document.isObject() ? (ObjectNode) new FormPass(form, findings).run(document) : null;
     }
 }

@@ -40,6 +40,11 @@ public record Scenario(
         ServiceCall call,
         List<String> remarks) {
 
+    /** Hexadecimal SHA-256 of what the document says, whatever its layout and units. */
+    public String contentHash() {
+        return ContentHash.of(this);
+    }
+
     /**
      * Reference set-ups as located JSON, so that the set-up package, which this one does not know, reads them with
      * the same reader as a trainee's file.

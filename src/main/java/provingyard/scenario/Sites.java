@@ -70,9 +70,10 @@ public final class Sites {
         Optional<Site> site =
                 sites.stream().filter(s -> s.id().equals(idOrPath)).findFirst();
         String where = site.map(Site::where).orElse(idOrPath);
-        try (InputStream in = site.isPresent() && site.get().shipped() ? resource(where) : file(where)) {
-            return ScenarioReader.read(
-                    where, new String(in.readNBytes(4 * LocatedJson.LONGEST), StandardCharsets.UTF_8));
+        boolean shipped = site.isPresent() && site.get().shipped();
+        try (InputStream in = shipped ? resource(where) : file(where)) {
+            String text = new String(in.readNBytes(4 * LocatedJson.LONGEST), StandardCharsets.UTF_8);
+            return shipped ? ScenarioReader.readShipped(where, text) : ScenarioReader.read(where, text);
         } catch (IOException | InvalidPathException e) {
             List<String> ids = sites.stream().map(Site::id).toList();
             Findings findings = new Findings(idOrPath, SourceMap.NONE, "");

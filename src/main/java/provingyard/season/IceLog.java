@@ -7,15 +7,18 @@ import java.util.Map;
 import provingyard.scenario.YardPlan;
 
 /**
- * Iced walks over the season: a walk counts while at least {@link #LEAST_AREA} m2 of it carries ice from irrigation.
+ * Iced walks over the season, looked at every {@value #BEAT} minutes: a walk counts while at least {@link #LEAST_AREA} m2 of it carries ice from irrigation.
  */
 final class IceLog {
 
     /** m2 of one walk from which it counts as iced. */
     static final double LEAST_AREA = 1.0;
 
+    /** Minutes from one look to the next. */
+    static final int BEAT = 5;
+
     private static final int MINUTES_A_DAY = 1440;
-    private static final double HOURS_A_MINUTE = 1 / 60.0;
+    private static final double MINUTES_AN_HOUR = 60.0;
 
     private final List<YardPlan.Surface> surfaces;
     private final boolean[] iced;
@@ -43,11 +46,11 @@ final class IceLog {
     }
 
     /**
-     * Takes a minute.
+     * Takes a beat, at its last minute.
      *
      * @param area iced m2 of each surface, by its index; only walks count
      */
-    List<SeasonEvent> minute(long tick, double[] area) {
+    List<SeasonEvent> beat(long tick, double[] area) {
         List<SeasonEvent> events = new ArrayList<>();
         int minuteOfDay = (int) (tick % MINUTES_A_DAY);
         for (int i = 0; i < surfaces.size(); i++) {
@@ -66,9 +69,10 @@ final class IceLog {
     }
 
     private void count(long tick, int minuteOfDay, YardPlan.Surface surface, double area) {
-        areaHours += area * HOURS_A_MINUTE;
+        double areaHoursNow = area * BEAT / MINUTES_AN_HOUR;
+        areaHours += areaHoursNow;
         if (walked(surface, minuteOfDay)) {
-            inTraffic += area * HOURS_A_MINUTE;
+            inTraffic += areaHoursNow;
         }
         if (tick / MINUTES_A_DAY != lastDay) {
             lastDay = tick / MINUTES_A_DAY;

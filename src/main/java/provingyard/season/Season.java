@@ -30,7 +30,7 @@ import provingyard.world.weather.WeatherSeries;
 public final class Season {
 
     /** Version of the simulator's results; marks found by another version do not count. */
-    public static final String ENGINE = "1";
+    public static final String ENGINE = "2";
 
     private static final int MINUTES_A_DAY = 1440;
     private static final int SECONDS = 60;
@@ -295,7 +295,9 @@ public final class Season {
             SeasonEvent.Kind kind = rains ? SeasonEvent.Kind.RAIN_BEGAN : SeasonEvent.Kind.RAIN_ENDED;
             events.add(new SeasonEvent(tick, kind, "rain", Map.of()));
         }
-        events.addAll(iceLog.minute(tick, icedAreas()));
+        if ((tick + 1) % IceLog.BEAT == 0) {
+            events.addAll(iceLog.beat(tick, icedAreas()));
+        }
         double soil = recorder.hourIsDue() ? meanWetness() : 0;
         recorder.minute(now.air(), now.rain(), now.wind(), now.sun(), flows.supply(), soil);
     }

@@ -1,15 +1,11 @@
 package provingyard.season;
 
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.Map;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
 import provingyard.numeric.RandomStreams;
 import provingyard.scenario.Point;
 import provingyard.scenario.Scenario;
-import provingyard.scenario.ScenarioWriter;
 import provingyard.scenario.Sites;
 import provingyard.world.ground.GroundCells;
 import provingyard.world.hydraulics.Waterworks;
@@ -48,10 +44,11 @@ public final class Site {
 
     private Site(Scenario scenario) {
         this.scenario = scenario;
+        CompletableFuture<Waterworks> plumbed = CompletableFuture.supplyAsync(() -> Waterworks.of(scenario));
         yard = Yard.of(scenario);
         climate = LocalClimate.of(yard, scenario);
         cells = GroundCells.of(yard, scenario.catalogue());
-        waterworks = Waterworks.of(scenario);
+        waterworks = plumbed.join();
         spraying = new Spraying(scenario, cells);
         siting = new Siting(this);
         sprayed = spraying.sprinklers().reached();
@@ -72,14 +69,9 @@ public final class Site {
         return siting;
     }
 
-    /** Hexadecimal SHA-256 of the document as the writer writes it. */
+    /** Hexadecimal SHA-256 of what the document says. */
     public String contentHash() {
-        try {
-            byte[] text = ScenarioWriter.write(scenario).getBytes(StandardCharsets.UTF_8);
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(text));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
-        }
+        return scenario.contentHash();
     }
 
     Yard yard() {

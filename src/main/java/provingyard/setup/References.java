@@ -27,7 +27,8 @@ public final class References {
     private static Optional<SetUp> read(Scenario site, JsonNode node) {
         return node == null
                 ? Optional.empty()
-                : Optional.ofNullable(SetUpReader.read(site.id(), node, site).value());
+                : Optional.ofNullable(
+                        SetUpReader.readChecked(site.id(), node, site).value());
     }
 
     /**

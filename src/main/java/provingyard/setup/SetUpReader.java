@@ -33,7 +33,13 @@ public final class SetUpReader {
         }
         Findings findings = new Findings(fileName, json.places(), "");
         json.problems().forEach(findings::take);
-        return read(json.root(), site, findings, json.places());
+        return read(FormReader.complete(FORM, json.root(), findings), site, findings, json.places());
+    }
+
+    /** Reads a set-up that was held against its schema before, such as one that is shipped. */
+    public static Read<SetUp> readChecked(String fileName, JsonNode node, Scenario site) {
+        Findings findings = new Findings(fileName, SourceMap.NONE, "");
+        return read(FormReader.completeChecked(FORM, node, findings), site, findings, SourceMap.NONE);
     }
 
     /** Reads a set-up that is there as JSON already, without places. */
@@ -48,11 +54,11 @@ public final class SetUpReader {
      * @param base pointer of the set-up within it
      */
     public static Read<SetUp> read(String fileName, JsonNode node, Scenario site, SourceMap places, String base) {
-        return read(node, site, new Findings(fileName, places, base), places);
+        Findings findings = new Findings(fileName, places, base);
+        return read(FormReader.complete(FORM, node, findings), site, findings, places);
     }
 
-    private static Read<SetUp> read(JsonNode node, Scenario site, Findings findings, SourceMap places) {
-        ObjectNode tree = FormReader.complete(FORM, node, findings);
+    private static Read<SetUp> read(ObjectNode tree, Scenario site, Findings findings, SourceMap places) {
         SetUp setUp = null;
         if (tree != null) {
             tree.remove("remarks");

@@ -21,20 +21,28 @@ public final class Comparison {
     private final long seed;
     private final int days;
     private final Optional<Mark> mark;
-    private final CompletableFuture<Loss> clock;
+    /** Seasons lived here; the one that the trainee lives anyway is left out. */
+    private final Optional<CompletableFuture<Loss>> clock;
+
     private final Optional<CompletableFuture<Loss>> best;
 
-    /** Begins to live the season of a seed and a number of days. */
-    public Comparison(Site site, long seed, int days, Optional<Mark> mark) {
+    /**
+     * Begins to live the season of a seed and a number of days.
+     *
+     * @param whole the set-up that the trainee keeps for the whole season, where that is known beforehand
+     */
+    public Comparison(Site site, long seed, int days, Optional<Mark> mark, Optional<SetUp> whole) {
         this.site = site;
         this.seed = seed;
         this.days = days;
         this.mark = mark;
-        clock = live(seed, days, SetUp.CLOCK_ALONE);
-        best = mark.map(m -> live(seed, days, m.setUp()));
+        clock = Optional.of(SetUp.CLOCK_ALONE)
+                .filter(s -> !whole.equals(Optional.of(s)))
+                .map(this::live);
+        best = mark.map(Mark::setUp).filter(s -> !whole.equals(Optional.of(s))).map(this::live);
     }
 
-    private CompletableFuture<Loss> live(long seed, int days, SetUp setUp) {
+    private CompletableFuture<Loss> live(SetUp setUp) {
         return CompletableFuture.supplyAsync(() -> {
             Season season = Season.begin(site, seed, days, setUp);
             season.liveToEnd();
@@ -55,7 +63,10 @@ public final class Comparison {
         double gap = mark.map(Mark::meanGap).orElse(0.0);
         SeasonPlan plan = site.scenario().season();
         boolean own = seed == plan.seed() && days == plan.days() && trainee.days() == days;
-        return Standing.of(
-                clock.join(), Loss.of(trainee, costs), best.map(CompletableFuture::join), gap, over, own, costs);
+        Loss lost = Loss.of(trainee, costs);
+        Loss clockLost = clock.map(CompletableFuture::join).orElse(lost);
+        Optional<Loss> markLost =
+                mark.map(m -> best.map(CompletableFuture::join).orElse(lost));
+        return Standing.of(clockLost, lost, markLost, gap, over, own, costs);
     }
 }

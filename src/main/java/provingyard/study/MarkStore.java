@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.Optional;
+import provingyard.scenario.Read;
 import provingyard.scenario.Scenario;
 import provingyard.scenario.Sites;
 import provingyard.season.Season;
@@ -28,6 +29,11 @@ import provingyard.setup.SetUpWriter;
 public final class MarkStore {
 
     private static final ObjectMapper JSON = new ObjectMapper();
+
+    /** How the mark's set-up is read: held against its schema, or not again. */
+    private interface Reading {
+        Read<SetUp> read(String name, JsonNode setUp, Scenario scenario);
+    }
 
     private MarkStore() {}
 
@@ -47,7 +53,7 @@ public final class MarkStore {
 
     private static Optional<Mark> shipped(Scenario scenario) {
         try (InputStream in = Sites.resource("scenarios/marks/" + scenario.id() + ".json")) {
-            return read(new String(in.readAllBytes(), StandardCharsets.UTF_8), scenario);
+            return read(new String(in.readAllBytes(), StandardCharsets.UTF_8), scenario, SetUpReader::readChecked);
         } catch (IOException e) {
             return Optional.empty();
         }
@@ -55,7 +61,7 @@ public final class MarkStore {
 
     private static Optional<Mark> kept(Scenario scenario) {
         try {
-            return read(Files.readString(file(scenario.id())), scenario);
+            return read(Files.readString(file(scenario.id())), scenario, SetUpReader::read);
         } catch (IOException e) {
             return Optional.empty();
         }
@@ -97,12 +103,12 @@ public final class MarkStore {
     }
 
     /** Reads a mark; one that is not understood counts as none. */
-    static Optional<Mark> read(String text, Scenario scenario) throws JsonProcessingException {
+    private static Optional<Mark> read(String text, Scenario scenario, Reading reading) throws JsonProcessingException {
         JsonNode node = JSON.readTree(text);
         if (node == null || !node.path("setUp").isObject()) {
             return Optional.empty();
         }
-        SetUp setUp = SetUpReader.read("mark", node.get("setUp"), scenario).value();
+        SetUp setUp = reading.read("mark", node.get("setUp"), scenario).value();
         return setUp == null
                 ? Optional.empty()
                 : Optional.of(new Mark(

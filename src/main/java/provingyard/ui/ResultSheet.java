@@ -76,7 +76,8 @@ final class ResultSheet extends VBox {
 
     private void compare(Optional<Mark> known) {
         var plan = model.scenario().season();
-        Standing reckoned = new Comparison(model.site(), plan.seed(), plan.days(), known).with(outcome, model.setUp());
+        Standing reckoned = new Comparison(model.site(), plan.seed(), plan.days(), known, Optional.empty())
+                .with(outcome, model.setUp());
         Platform.runLater(() -> {
             mark = known;
             standing = reckoned;

@@ -98,6 +98,7 @@ final class YardScreen extends BorderPane {
             reckoned = true;
             model.player()
                     .handOver(season -> Platform.runLater(() -> {
+                        model.selectedProperty().set(null);
                         result.setVisible(true);
                         result.reckon(season);
                         result.requestFocus();

@@ -55,7 +55,7 @@ class BadInputTest {
                 "picture tansy-row --out x.png --size 63x64|from 64 to 8000|de 64 a 8000",
                 "picture tansy-row --out x.png --theme pink|\"pink\" is not known|el tema \"pink\"",
                 "picture tansy-row --out x.png --minute -1|found -1|se halló -1",
-                "picture tansy-row --out x.png --minute 43201|from 0 to 43200|de 0 a 43200",
+                "picture tansy-row --out x.png --minute 64801|from 0 to 64800|de 0 a 64800",
                 "picture tansy-row --out no-folder/x.png|no such file or folder|no existe ese archivo o carpeta",
             })
     void isAnsweredInBothLanguages(String line, String english, String spanish) {

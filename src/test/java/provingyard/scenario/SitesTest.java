@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -37,6 +38,22 @@ class SitesTest {
             if (site.shipped()) {
                 assertEquals(site.id(), Sites.open(site.id()).orThrow().id());
             }
+        }
+    }
+
+    /** What is shipped is held against its schema here, and therefore not at each start. */
+    @Test
+    void everythingShippedHoldsItsSchema() throws IOException {
+        for (Sites.Site site : Sites.list()) {
+            assertTrue(!site.shipped() || holds(site.where(), ScenarioReader.form()), site.id());
+        }
+        assertTrue(holds(Shelf.PATH, Form.load("shared/schema/catalogue.schema.json")));
+    }
+
+    private static boolean holds(String path, Form form) throws IOException {
+        try (InputStream in = Sites.resource(path)) {
+            LocatedJson json = LocatedJson.read(path, new String(in.readAllBytes(), StandardCharsets.UTF_8));
+            return form.validator().validate(json.root()).isEmpty();
         }
     }
 

@@ -151,10 +151,10 @@ final class Columns {
     }
 
     /**
-     * Takes one more cell among {@code members}, from a live class of other columns: the column's heat is shared out
+     * Takes {@code more} cells among {@code members}, from a live class of other columns: the column's heat is shared out
      * among all. The first makes the column live, under no water.
      */
-    void join(int k, int members, Columns from) {
+    void join(int k, int members, int more, Columns from) {
         if (members == 0) {
             place[k] = live;
             classAt[live++] = k;
@@ -163,7 +163,7 @@ final class Columns {
         int here = place[k];
         int there = from.place[k];
         for (int i = 0; i < t.length; i++) {
-            t[i][here] = (members * t[i][here] + from.t[i][there]) / (members + 1);
+            t[i][here] = (members * t[i][here] + more * from.t[i][there]) / (members + more);
         }
     }
 

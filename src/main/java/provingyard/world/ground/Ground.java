@@ -7,8 +7,9 @@ import java.util.stream.IntStream;
  * The yard's ground, minute by minute: soil water and plants on planted cells, temperature, film and ice on paved ones,
  * and the runoff between them.
  *
- * <p>Within a minute all cells are passed in the order in which runoff moves, so that run-on can still soak in where it
- * comes by. Rain that roofs, eaves and crowns keep off the ground is counted as rain and at once as runoff (roof drains);
+ * <p>Where irrigation lands, water moves by the minute; rain and standing water alone move in beats of five minutes, the
+ * finest step that rain is recorded in. Within a beat all cells are passed in the order in which runoff moves, so that
+ * run-on can still soak in where it comes by. Rain that roofs, eaves and crowns keep off the ground is counted as rain and at once as runoff (roof drains);
  * so is irrigation that lands on buildings. Evapotranspiration, drainage and stress come in beats: ten minutes within an
  * hour of water, an hour else; pavements have their own. The beats depend on the state alone, so equal weather and
  * watering give equal bits.
@@ -20,6 +21,7 @@ public final class Ground {
     /** Ice in m of water from which a walk counts as iced. */
     public static final double ICED = 1e-4;
 
+    private static final int RAIN_BEAT = 5;
     private static final int WET_BEAT = 10;
     private static final int DRY_BEAT = 60;
 
@@ -43,6 +45,10 @@ public final class Ground {
     private final Sum toPlants;
     private long minute;
     private long lastWater;
+    private long lastSpread;
+    /** Rain in m that fell since water last moved. */
+    private double fallen;
+
     private boolean standing;
     private double pendingReference;
     private int sinceBeat;
@@ -91,6 +97,8 @@ public final class Ground {
         toPlants = from.toPlants.copy();
         minute = from.minute;
         lastWater = from.lastWater;
+        lastSpread = from.lastSpread;
+        fallen = from.fallen;
         standing = from.standing;
         pendingReference = from.pendingReference;
         sinceBeat = from.sinceBeat;
@@ -114,10 +122,9 @@ public final class Ground {
     public void step(MinuteForcing weather, double[] landed) {
         minute++;
         pendingReference += weather.reference();
-        if (weather.rain() > 0 || landed != null) {
-            spread(weather, landed);
-        } else if (standing) {
-            standing = soil.soakIn(minute);
+        fallen += weather.rain();
+        if (landed != null || minute % RAIN_BEAT == 0) {
+            moveWater(weather, landed);
         }
         sinceBeat++;
         if (sinceBeat >= DRY_BEAT || sinceBeat >= WET_BEAT && minute - lastWater <= DRY_BEAT) {
@@ -128,8 +135,20 @@ public final class Ground {
         pavement.minute(weather, walkEvaporation);
     }
 
-    private void spread(MinuteForcing weather, double[] landed) {
-        double fall = weather.rain();
+    private void moveWater(MinuteForcing weather, double[] landed) {
+        boolean since = standing || fallen > weather.rain();
+        int minutes = since ? (int) (minute - lastSpread) : 1;
+        lastSpread = minute;
+        if (fallen > 0 || landed != null) {
+            spread(weather, landed, minutes);
+        } else if (standing) {
+            standing = soil.soakIn(minute, minutes);
+        }
+        fallen = 0;
+    }
+
+    private void spread(MinuteForcing weather, double[] landed, int minutes) {
+        double fall = fallen;
         double rainTemperature = rainTemperature(weather);
         double left = fall * keptOff;
         double watered = 0;
@@ -149,7 +168,7 @@ public final class Ground {
             watered += sprayed;
             double over;
             if (s >= 0) {
-                over = soil.receive(s, rained + sprayed + came, minute);
+                over = soil.receive(s, rained + sprayed + came, minute, minutes);
                 standing |= soil.ponded(s);
             } else if (way.pavedSlot[i] >= 0) {
                 over = wet(way.pavedSlot[i], rained + came, rainTemperature, sprayed);

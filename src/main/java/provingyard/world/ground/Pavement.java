@@ -41,6 +41,9 @@ final class Pavement {
     private final Columns[] wetColumns;
     private final int[] dryCells;
     private final int[] wetCells;
+    /** Cells of each class that came under water, or dried, since the columns were last joined. */
+    private final int[] joining;
+
     private final double[] poured;
     private final double[] pouredWarmth;
     private final double[] meanFilm;
@@ -102,6 +105,7 @@ final class Pavement {
         wet = new boolean[n];
         wetSlots = new int[n];
         wetCells = new int[exposureOf.length];
+        joining = new int[exposureOf.length];
         poured = new double[exposureOf.length];
         pouredWarmth = new double[exposureOf.length];
         meanFilm = new double[exposureOf.length];
@@ -137,6 +141,7 @@ final class Pavement {
         wetColumns = Arrays.stream(from.wetColumns).map(Columns::copy).toArray(Columns[]::new);
         dryCells = from.dryCells.clone();
         wetCells = from.wetCells.clone();
+        joining = from.joining.clone();
         poured = from.poured.clone();
         pouredWarmth = from.pouredWarmth.clone();
         meanFilm = from.meanFilm.clone();
@@ -178,13 +183,46 @@ final class Pavement {
 
     private void wetten(int s, int k) {
         Columns dry = dryColumns[exposureOf[k]];
-        wetColumns[exposureOf[k]].join(placeOf[k], wetCells[k]++, dry);
+        joining[k]++;
         film[s] = dry.film(placeOf[k]);
         ice[s] = dry.ice(placeOf[k]);
         wet[s] = true;
         listIsStale = true;
-        if (--dryCells[k] == 0) {
-            dry.end(placeOf[k]);
+    }
+
+    /** The cells that came under water bring the heat of their class's dry column along. */
+    private void joinWet() {
+        for (int k = 0; k < joining.length; k++) {
+            if (joining[k] > 0) {
+                Columns dry = dryColumns[exposureOf[k]];
+                wetColumns[exposureOf[k]].join(placeOf[k], wetCells[k], joining[k], dry);
+                wetCells[k] += joining[k];
+                dryCells[k] -= joining[k];
+                joining[k] = 0;
+                if (dryCells[k] == 0) {
+                    dry.end(placeOf[k]);
+                }
+            }
+        }
+    }
+
+    /** Cells that have dried go back to their class's dry side, whose dew, if any, they come to share. */
+    private void joinDry() {
+        for (int k = 0; k < joining.length; k++) {
+            if (joining[k] > 0) {
+                Columns dry = dryColumns[exposureOf[k]];
+                Columns wetSide = wetColumns[exposureOf[k]];
+                int place = placeOf[k];
+                dry.join(place, dryCells[k], joining[k], wetSide);
+                double share = dryCells[k] / (double) (dryCells[k] + joining[k]);
+                dry.cover(place, dry.film(place) * share, dry.ice(place) * share);
+                dryCells[k] += joining[k];
+                wetCells[k] -= joining[k];
+                joining[k] = 0;
+                if (wetCells[k] == 0) {
+                    wetSide.end(place);
+                }
+            }
         }
     }
 
@@ -193,6 +231,7 @@ final class Pavement {
         deep += (weather.air() - deep) / DEEP_LAG_MINUTES;
         sinceDry++;
         if (pouring) {
+            joinWet();
             mixPoured();
         }
         boolean anyWet = anyWet();
@@ -267,6 +306,7 @@ final class Pavement {
         for (int i = 0; i < listed; i++) {
             lost += passCell(wetSlots[i], classOf[wetSlots[i]]);
         }
+        joinDry();
         return lost;
     }
 
@@ -319,24 +359,11 @@ final class Pavement {
         film[s] -= turns;
         ice[s] += turns;
         if (film[s] == 0 && ice[s] == 0) {
-            leave(s, k);
+            wet[s] = false;
+            joining[k]++;
+            listIsStale = true;
         }
         return lost;
-    }
-
-    /** A cell that has dried goes back to its class's dry side, whose dew, if any, it comes to share. */
-    private void leave(int s, int k) {
-        Columns dry = dryColumns[exposureOf[k]];
-        int place = placeOf[k];
-        int others = dryCells[k]++;
-        dry.join(place, others, wetColumns[exposureOf[k]]);
-        double share = others / (others + 1.0);
-        dry.cover(place, dry.film(place) * share, dry.ice(place) * share);
-        wet[s] = false;
-        listIsStale = true;
-        if (--wetCells[k] == 0) {
-            wetColumns[exposureOf[k]].end(place);
-        }
     }
 
     /** Whether any cell carries ice. */

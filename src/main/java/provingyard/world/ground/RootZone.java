@@ -139,14 +139,14 @@ final class RootZone {
         return new RootZone(this);
     }
 
-    /** Adds water (m) to a cell within a minute and returns what runs off it (m). */
-    double receive(int s, double water, long now) {
+    /** Adds water (m) to a cell within the minutes up to now and returns what runs off it (m). */
+    double receive(int s, double water, long now, int minutes) {
         double standing = pond[s] + water;
         if (standing <= 0) {
             return 0;
         }
         double room = Math.max(0, full[s] - store[s]);
-        double taken = fronts.takeIn(s, Math.min(standing, room), store[s], now);
+        double taken = fronts.takeIn(s, Math.min(standing, room), store[s], now, minutes);
         store[s] += taken;
         double left = standing - taken;
         double kept = Math.min(left, holds[s]);
@@ -154,12 +154,12 @@ final class RootZone {
         return left - kept;
     }
 
-    /** Lets standing water soak in for a minute where nothing is added; tells whether some still stands. */
-    boolean soakIn(long now) {
+    /** Lets standing water soak in for some minutes where nothing is added; tells whether some still stands. */
+    boolean soakIn(long now, int minutes) {
         boolean standing = false;
         for (int s = 0; s < count; s++) {
             if (pond[s] > 0) {
-                receive(s, 0, now);
+                receive(s, 0, now, minutes);
                 standing |= pond[s] > 0;
             }
         }

@@ -56,26 +56,28 @@ final class WettingFronts {
     }
 
     /**
-     * Takes in what it can within one minute.
+     * Takes in what it can within some minutes.
      *
      * @param available depth of water on the cell in m
      * @param store water in the root zone in m
-     * @param now minute of the season
+     * @param now minute of the season at their end
+     * @param minutes their number
      * @return depth taken in, in m
      */
-    double takeIn(int s, double available, double store, long now) {
-        long pause = now - lastWet[s] - 1;
+    double takeIn(int s, double available, double store, long now, int minutes) {
+        long pause = now - lastWet[s] - minutes;
         if (pause > 0) {
             afterPause(s, pause, store);
         }
         lastWet[s] = now;
         double saturation = curve[s].soil.saturation();
         double suction = curve[s].soil.suction();
+        double seconds = minutes * MINUTE;
         double content = depth[s] > 0 ? ambient[s] + zone[s] / depth[s] : saturation;
         double missing = saturation - content;
         if (missing > 1e-6) {
             double taken =
-                    Math.min(available, GreenAmpt.quadratic(conductivity[s], suction * missing, pulse[s], MINUTE));
+                    Math.min(available, GreenAmpt.quadratic(conductivity[s], suction * missing, pulse[s], seconds));
             pulse[s] += taken;
             if (pulse[s] >= missing * depth[s]) {
                 zone[s] += pulse[s];
@@ -85,7 +87,7 @@ final class WettingFronts {
             return taken;
         }
         double fills = saturation - ambient[s];
-        double taken = Math.min(available, GreenAmpt.quadratic(conductivity[s], suction * fills, zone[s], MINUTE));
+        double taken = Math.min(available, GreenAmpt.quadratic(conductivity[s], suction * fills, zone[s], seconds));
         zone[s] += taken;
         depth[s] = zone[s] / fills;
         return taken;
@@ -123,15 +125,13 @@ final class WettingFronts {
         double water = zone[s];
         double low = ambient[s];
         double k = conductivity[s];
-        double suction = curve[s].soil.suction();
+        SoilCurve of = curve[s];
+        double below = of.conductivity(low);
+        double driveBelow = of.drive(low);
+        double suction = of.soil.suction() / (1 - driveBelow);
         while (left > 0 && z < roots[s]) {
             double dt = Math.min(step, left);
-            double content = low + water / z;
-            double speed = k
-                    * (curve[s].conductivity(content)
-                            - curve[s].conductivity(low)
-                            + suction * curve[s].drive(low, content) / z)
-                    / (content - low);
+            double speed = k * of.speed(low + water / z, below, driveBelow, suction / z) * z / water;
             z += Math.min(speed * dt, 0.25 * z);
             left -= dt;
             step *= 1.3;

@@ -92,10 +92,21 @@ class GroundBalanceTest {
     }
 
     @Test
-    void roofRainLeavesAtOnce() {
+    void roofRainLeavesWithItsBeat() {
         Ground ground = new Ground(Plots.of(1, 0, "rr"), GroundSettings.usual(4));
+        for (int m = 0; m < 5; m++) {
+            ground.step(Plots.rained(Plots.day(15, 0, 3), 60), null);
+        }
+        assertEquals(0.01, ground.totals().rain(), 1e-15);
+        assertEquals(0.01, ground.totals().runoff(), 1e-15);
+    }
+
+    @Test
+    void rainThatFallsBetweenTwoBeatsIsNowhereYet() {
+        Ground ground = new Ground(Plots.of(1, 0, "rr"), GroundSettings.usual(4));
+        double before = ground.store();
         ground.step(Plots.rained(Plots.day(15, 0, 3), 60), null);
-        assertEquals(0.002, ground.totals().rain(), 1e-15);
-        assertEquals(0.002, ground.totals().runoff(), 1e-15);
+        assertEquals(0, ground.totals().rain());
+        assertEquals(before, ground.store());
     }
 }
