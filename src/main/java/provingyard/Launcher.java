@@ -20,6 +20,7 @@ public final class Launcher {
 
     /** Starts. */
     public static void main(String[] args) {
+        Sites.prepare();
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
         if (args.length > 0) {

@@ -9,10 +9,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
  */
 public final class ScenarioReader {
 
-    static {
-        Binding.prepare(Scenario.class);
-    }
-
     private static final Form FORM = Form.load("shared/schema/scenario.schema.json");
 
     private ScenarioReader() {}

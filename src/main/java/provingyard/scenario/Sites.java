@@ -18,6 +18,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.concurrent.CompletableFuture;
 import java.util.jar.JarFile;
 import java.util.stream.Stream;
 import provingyard.quantity.Nearest;
@@ -34,6 +35,12 @@ public final class Sites {
     private static final String ENDING = ".json";
 
     private Sites() {}
+
+    /** Gets ready in the background for reading sites, which takes longer than the reading; for a program's first lines. */
+    public static void prepare() {
+        Binding.prepare(Scenario.class);
+        CompletableFuture.runAsync(Shelf::tree);
+    }
 
     /** A site that can be opened: its id and where its file is (a path, or a resource's name). */
     public record Site(String id, String where, boolean shipped) {}

@@ -47,8 +47,8 @@ public record Score(Double points, Reason reason) {
         return (int) Math.round(Math.max(0, Math.min(100, points)));
     }
 
-    /** Whether the raw points lie outside 0 to 100, so that a note is due. */
+    /** Whether the raw points, rounded, lie outside 0 to 100, so that a note is due. */
     public boolean outside() {
-        return points != null && (points < 0 || points > 100);
+        return points != null && Math.round(points) != shown();
     }
 }

@@ -1,7 +1,10 @@
 package provingyard.season;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import provingyard.world.ground.Frost;
 import provingyard.world.ground.Ground;
 import provingyard.world.ground.GroundSettings;
 import provingyard.world.ground.MinuteForcing;
@@ -10,7 +13,8 @@ import provingyard.world.weather.WeatherSeries;
 
 /**
  * What all seasons of one site under one weather have in common, whatever their set-ups: the weather, the ground at the
- * first minute, and the unwatered twin, kept as it was at each midnight that some season asked for. Safe for several
+ * first minute, and the unwatered twin, kept as it was at each midnight that some season asked for, with the frost of each
+ * of its beats. Safe for several
  * threads; who asks first or last does not matter.
  */
 final class Course {
@@ -19,6 +23,7 @@ final class Course {
 
     private final WeatherSeries weather;
     private final List<Ground> midnights = new ArrayList<>();
+    private final Map<Long, Frost> frosts = new HashMap<>();
 
     Course(Site site, WeatherSeries weather) {
         this.weather = weather;
@@ -58,10 +63,26 @@ final class Course {
     private synchronized Ground midnight(int day) {
         while (midnights.size() <= day) {
             Ground next = midnights.get(midnights.size() - 1).copy();
-            live(next, next.minute() + MINUTES_A_DAY);
+            liveDay(next);
             midnights.add(next);
         }
         return midnights.get(day);
+    }
+
+    private void liveDay(Ground twin) {
+        long until = twin.minute() + MINUTES_A_DAY;
+        while (twin.minute() < until) {
+            live(twin, twin.minute() + IceLog.BEAT);
+            if (twin.frozen()) {
+                frosts.put(twin.minute(), twin.frost());
+            }
+        }
+    }
+
+    /** The twin's ice after so many minutes, at the end of a beat of the ice log. */
+    private synchronized Frost frost(long minutes) {
+        midnight((int) ((minutes + MINUTES_A_DAY - 1) / MINUTES_A_DAY));
+        return frosts.getOrDefault(minutes, Frost.NONE);
     }
 
     private void live(Ground twin, long until) {
@@ -95,6 +116,11 @@ final class Course {
             Twin copy = new Twin(course);
             copy.own = own == null ? null : own.copy();
             return copy;
+        }
+
+        /** The twin's ice after so many minutes, at the end of a beat of the ice log. */
+        Frost frostAfter(long minutes) {
+            return course.frost(minutes);
         }
 
         /** The twin after so many minutes; not to be changed. */

@@ -30,7 +30,7 @@ import provingyard.world.weather.WeatherSeries;
 public final class Season {
 
     /** Version of the simulator's results; marks found by another version do not count. */
-    public static final String ENGINE = "2";
+    public static final String ENGINE = "3";
 
     private static final int MINUTES_A_DAY = 1440;
     private static final int SECONDS = 60;
@@ -298,7 +298,7 @@ public final class Season {
         if ((tick + 1) % IceLog.BEAT == 0) {
             events.addAll(iceLog.beat(tick, icedAreas()));
         }
-        double soil = recorder.hourIsDue() ? meanWetness() : 0;
+        double soil = recorder.hourIsDue() ? ground.meanWetness() : 0;
         recorder.minute(now.air(), now.rain(), now.wind(), now.sun(), flows.supply(), soil);
     }
 
@@ -307,22 +307,10 @@ public final class Season {
         double[] areas = new double[site.scenario().yard().surfaces().size()];
         if (ground.frozen()) {
             for (int s : site.yard().walks()) {
-                areas[s] = ground.iced(s) ? ground.icedArea(s, twin.after(tick + 1)) : 0;
+                areas[s] = ground.iced(s) ? ground.icedArea(s, twin.frostAfter(tick + 1)) : 0;
             }
         }
         return areas;
-    }
-
-    private double meanWetness() {
-        double sum = 0;
-        int planted = 0;
-        for (int c = 0; c < site.yard().cells(); c++) {
-            if (site.yard().planted(c)) {
-                sum += ground.wetness(c);
-                planted++;
-            }
-        }
-        return planted == 0 ? 0 : sum / planted;
     }
 
     /** Standard time of the place at a tick. */
@@ -363,7 +351,7 @@ public final class Season {
     public Snapshot snapshot() {
         long shown = Math.max(0, tick - 1);
         Weather now = weather.at(shown);
-        return new SnapshotMaker(site, now, ground, twin.after(tick), flows)
+        return new SnapshotMaker(site, now, ground, twin.after(tick).frost(), flows)
                 .make(tick, clock(tick), setUp, readings, controller, open, masterOpen, ledger(), spent);
     }
 

@@ -2,10 +2,12 @@ package provingyard.season;
 
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import java.util.concurrent.ConcurrentHashMap;
 import provingyard.numeric.RandomStreams;
 import provingyard.scenario.Point;
 import provingyard.scenario.Scenario;
+import provingyard.scenario.SeasonPlan;
 import provingyard.scenario.Sites;
 import provingyard.world.ground.GroundCells;
 import provingyard.world.hydraulics.Waterworks;
@@ -34,6 +36,7 @@ public final class Site {
     private final Spraying spraying;
     private final Siting siting;
     private final boolean[] sprayed;
+    private final CompletableFuture<WeatherSeries> ownWeather;
     private final Map<Place, Spot> spots = new ConcurrentHashMap<>();
 
     private final Recent<CourseKey, Course> courses = new Recent<>(COURSES_KEPT);
@@ -44,6 +47,8 @@ public final class Site {
 
     private Site(Scenario scenario) {
         this.scenario = scenario;
+        ownWeather = CompletableFuture.supplyAsync(() -> weather(
+                scenario.season().days(), new RandomStreams(scenario.season().seed())));
         CompletableFuture<Waterworks> plumbed = CompletableFuture.supplyAsync(() -> Waterworks.of(scenario));
         yard = Yard.of(scenario);
         climate = LocalClimate.of(yard, scenario);
@@ -96,7 +101,9 @@ public final class Site {
 
     /** The climate at a place, asked of the yard once. */
     Spot spot(Point at, double height) {
-        return spots.computeIfAbsent(new Place(at.x(), at.y(), height), p -> climate.at(p.x(), p.y(), p.height()));
+        Place place = new Place(at.x(), at.y(), height);
+        Spot known = spots.get(place);
+        return known != null ? known : spots.computeIfAbsent(place, p -> climate.at(p.x(), p.y(), p.height()));
     }
 
     /** Whether some head's water lands at a place in calm air. */
@@ -115,11 +122,24 @@ public final class Site {
 
     /** What all own seasons of so many days on these streams have in common. */
     Course course(int days, RandomStreams streams) {
-        return courses.of(new CourseKey(streams.seed(), days, false), () -> {
-            WeatherSeries weather = WeatherSeries.of(
-                    scenario.weather(), scenario.place(), scenario.season().from(), days, streams, FILES);
-            return new Course(this, weather);
-        });
+        SeasonPlan plan = scenario.season();
+        boolean own = days == plan.days() && streams.seed() == plan.seed();
+        return courses.of(
+                new CourseKey(streams.seed(), days, false),
+                () -> new Course(this, own ? ownWeather() : weather(days, streams)));
+    }
+
+    private WeatherSeries weather(int days, RandomStreams streams) {
+        return WeatherSeries.of(
+                scenario.weather(), scenario.place(), scenario.season().from(), days, streams, FILES);
+    }
+
+    private WeatherSeries ownWeather() {
+        try {
+            return ownWeather.join();
+        } catch (CompletionException e) {
+            throw e.getCause() instanceof RuntimeException cause ? cause : e;
+        }
     }
 
     /** What all other seasons of the same climate, drawn on these streams, have in common. */

@@ -118,6 +118,12 @@ public final class Siting {
         return site.yard().insideBuilding(at.x(), at.y());
     }
 
+    /** Whether a place lies inside a building, out of reach of its walls and roof's edge. */
+    public boolean indoors(Point at) {
+        var wall = site.yard().nearestWall(at.x(), at.y());
+        return insideBuilding(at) && wall != null && wall.distance() > WALL_REACH;
+    }
+
     /** Catalogue id of the soil at a place, or of the first soil of the yard where nothing grows. */
     public String soil(Point at) {
         return soilAt(at).id();

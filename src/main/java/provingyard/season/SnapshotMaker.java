@@ -10,13 +10,14 @@ import provingyard.scenario.Point;
 import provingyard.sensor.Readings;
 import provingyard.setup.Placement;
 import provingyard.setup.SetUp;
+import provingyard.world.ground.Frost;
 import provingyard.world.ground.Ground;
 import provingyard.world.ground.Sprinklers;
 import provingyard.world.hydraulics.WaterFlows;
 import provingyard.world.weather.Weather;
 
 /** Makes the plain values that the screen draws from the world at one minute. */
-record SnapshotMaker(Site site, Weather now, Ground ground, Ground twin, WaterFlows flows) {
+record SnapshotMaker(Site site, Weather now, Ground ground, Frost twin, WaterFlows flows) {
 
     private static final double MM = 1000;
     private static final double MINUTES = 60;

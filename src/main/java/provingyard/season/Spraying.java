@@ -50,6 +50,9 @@ final class Spraying {
     }
 
     Landing land(WaterFlows flows, MinuteForcing weather, double windFrom) {
+        if (flows.supply() <= LEAST_FLOW) {
+            return Landing.NONE;
+        }
         double[] landed = null;
         SprayFate fate = new SprayFate();
         SprayAir air = SprayAir.of(weather, windFrom);

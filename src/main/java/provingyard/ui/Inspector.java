@@ -394,6 +394,10 @@ final class Inspector extends VBox {
         if (placement == null) {
             return;
         }
+        if (model.frameProperty().get().lived() == 0) {
+            reading.setText(words.say("inspector.notYet"));
+            return;
+        }
         model.frameProperty().get().snapshot().sensors().stream()
                 .filter(s -> s.id().equals(shown))
                 .findFirst()

@@ -9,6 +9,7 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
@@ -35,6 +36,9 @@ final class ResultSheet extends VBox {
     private final AtomicBoolean stop = new AtomicBoolean();
     private Outcome outcome;
     private Standing standing;
+    /** Key of a sentence to be shown under the result; empty for none. */
+    private String note = "";
+
     private Optional<Mark> mark = Optional.empty();
 
     ResultSheet(YardModel model, Words words, Runnable again, Runnable close) {
@@ -58,7 +62,13 @@ final class ResultSheet extends VBox {
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
         HBox buttons = new HBox(10, gap, shut, retry);
-        getChildren().addAll(body, buttons);
+        buttons.setMinHeight(Region.USE_PREF_SIZE);
+        ScrollPane scroll = new ScrollPane(body);
+        scroll.setFitToWidth(true);
+        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        scroll.setMinHeight(0);
+        VBox.setVgrow(scroll, Priority.ALWAYS);
+        getChildren().addAll(scroll, buttons);
         words.languageChanges().addListener(o -> show());
         words.units().addListener(o -> show());
     }
@@ -112,11 +122,18 @@ final class ResultSheet extends VBox {
         if (mark.isEmpty()) {
             body.getChildren().add(searching());
         }
+        if (!note.isEmpty()) {
+            Label notKept = new Label(words.say(note));
+            notKept.setWrapText(true);
+            notKept.getStyleClass().addAll("small", "ink2");
+            body.getChildren().add(notKept);
+        }
     }
 
     private HBox points() {
         Label number = new Label();
         number.setId("score");
+        number.setMinWidth(Region.USE_PREF_SIZE);
         Label text = new Label();
         text.setWrapText(true);
         HBox.setHgrow(text, Priority.ALWAYS);
@@ -125,19 +142,29 @@ final class ResultSheet extends VBox {
             number.setText(Integer.toString(standing.score().shown()));
             number.getStyleClass().add("score-number");
             text.setText(words.say(
-                    "result.points",
-                    words.display().text(Show.MONEY, standing.clock().total()),
-                    words.display()
-                            .text(Show.MONEY, standing.mark().orElseThrow().total())));
+                            "result.points",
+                            words.display().text(Show.MONEY, standing.clock().total()),
+                            words.display()
+                                    .text(
+                                            Show.MONEY,
+                                            standing.mark().orElseThrow().total()))
+                    + outside());
         } else {
             number.setText(words.say("result.noScore"));
             number.getStyleClass().add("section-title");
-            number.setMinWidth(Region.USE_PREF_SIZE);
             text.setText(words.say("reason." + standing.score().reason().name()));
         }
         HBox box = new HBox(20, number, text);
         box.setAlignment(Pos.CENTER_LEFT);
         return box;
+    }
+
+    /** A score outside 0 to 100 is shown at the end of the scale, with a word why. */
+    private String outside() {
+        if (!standing.score().outside()) {
+            return "";
+        }
+        return " " + words.say(standing.score().points() > 100 ? "result.better" : "result.worse");
     }
 
     private GridPane table() {
@@ -246,7 +273,8 @@ final class ResultSheet extends VBox {
         };
         try {
             Mark found = MarkSearch.search(model.site(), progress);
-            MarkStore.save(found);
+            boolean kept = MarkStore.save(found);
+            Platform.runLater(() -> note = kept ? "" : "result.notKept");
             compare(Optional.of(found));
         } catch (CancellationException e) {
             Platform.runLater(() -> {

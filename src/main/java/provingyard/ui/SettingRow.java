@@ -47,7 +47,7 @@ final class SettingRow extends VBox {
         field.setId("field-" + setting.key().replace('.', '-'));
         slider.setId("slider-" + setting.key().replace('.', '-'));
         field.setPrefColumnCount(7);
-        field.setMinWidth(96);
+        field.setMinWidth(118);
         field.setAlignment(Pos.CENTER_RIGHT);
         HBox top = new HBox(8, name, gap, field);
         top.setAlignment(Pos.CENTER_LEFT);

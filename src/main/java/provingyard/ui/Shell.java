@@ -8,13 +8,11 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.application.Platform;
 import javafx.scene.Scene;
-import javafx.scene.control.Alert;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.ProgressIndicator;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import provingyard.picture.FontRole;
@@ -160,13 +158,7 @@ public final class Shell {
 
     /** Says which keys there are, and what the program is not for. */
     void help() {
-        Alert alert = new Alert(Alert.AlertType.INFORMATION, words.say("help.text"));
-        alert.setTitle(words.say("help.title"));
-        alert.setHeaderText(words.say("help.title"));
-        alert.initOwner(scene.getWindow());
-        alert.getDialogPane().setMinHeight(Region.USE_PREF_SIZE);
-        alert.getDialogPane().getStylesheets().setAll(scene.getStylesheets());
-        alert.show();
+        Notice.show(scene, words.say("help.title"), words.say("help.text"));
     }
 
     /** Something unforeseen happened: the set-up is saved, and it is said once in plain words. */
@@ -190,11 +182,7 @@ public final class Shell {
         } catch (java.io.IOException e) {
             kept = "";
         }
-        Alert alert = new Alert(Alert.AlertType.WARNING, words.say("shell.unforeseen", kept));
-        alert.setHeaderText(null);
-        alert.initOwner(scene.getWindow());
-        alert.getDialogPane().setMinHeight(Region.USE_PREF_SIZE);
-        alert.show();
+        Notice.show(scene, words.say("shell.title"), words.say("shell.unforeseen", kept));
     }
 
     /** Ends what the shown screen still runs. */

@@ -60,7 +60,12 @@ final class SiteFacts {
             return rows;
         }
         if (placement instanceof Placement.Soil s) {
-            rows.add(text("soil", "fact.soil", s.soil()));
+            String soil = model.scenario().catalogue().soils().stream()
+                    .filter(of -> of.id().equals(s.soil()))
+                    .map(of -> words.say(of.name()))
+                    .findFirst()
+                    .orElse(s.soil());
+            rows.add(text("soil", "fact.soil", soil));
             rows.add(row("drop", "fact.fieldCapacity", Show.FRACTION, siting.fieldCapacity(s.at())));
             rows.add(row("probe", "fact.refill", Show.FRACTION, siting.volumeShare(s.at(), 0.5)));
             return rows;

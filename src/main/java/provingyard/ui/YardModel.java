@@ -138,11 +138,15 @@ public final class YardModel implements AutoCloseable {
                 && frame.get().lived() > 0;
     }
 
-    /** Takes a new sensor in hand, in the middle of the yard. */
+    /** Takes a new sensor in hand, in the middle of the yard, or south of it where it does not fit there. */
     public void takeInHand(SensorKind kind) {
         if (mayPlace(kind)) {
             Point size = scenario().yard().size();
-            carry(kind, null, new Point(size.x() / 2, size.y() / 2));
+            double y = size.y() / 2;
+            while (y > 0 && whyNot(kind, new Point(size.x() / 2, y)) != null) {
+                y -= 0.5;
+            }
+            carry(kind, null, new Point(size.x() / 2, y));
         }
     }
 
@@ -158,7 +162,8 @@ public final class YardModel implements AutoCloseable {
         if (kind == SensorKind.SOIL && !site.siting().planted(at)) {
             return "hand.soilNeedsPlants";
         }
-        return null;
+        boolean above = kind == SensorKind.RAIN || kind == SensorKind.WIND || kind == SensorKind.FREEZE;
+        return above && site.siting().indoors(at) ? "hand.indoors" : null;
     }
 
     /** Lays down what is in hand; nothing happens where it does not fit. */

@@ -11,14 +11,12 @@ import javafx.animation.AnimationTimer;
 import javafx.application.Platform;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
-import javafx.scene.control.Alert;
 import javafx.scene.control.MenuItem;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.stage.FileChooser;
 import provingyard.picture.Theme;
@@ -30,7 +28,7 @@ import provingyard.setup.SetUpReader;
 import provingyard.setup.SetUpWriter;
 
 /** A site being tuned: yard, kit, inspector, ribbon, and the result when the season is over. */
-final class YardScreen extends BorderPane {
+final class YardScreen extends StackPane {
 
     private static final double MARGIN = 12;
     private static final double KIT = 196;
@@ -58,16 +56,18 @@ final class YardScreen extends BorderPane {
         ribbon = new RibbonPane(model, words);
         result = new ResultSheet(model, words, this::again, this::hideResult);
         result.setVisible(false);
-        StackPane middle = new StackPane(yard, kit, inspector, result);
+        StackPane middle = new StackPane(yard, kit, inspector);
         StackPane.setAlignment(kit, Pos.TOP_LEFT);
         StackPane.setAlignment(inspector, Pos.TOP_RIGHT);
         StackPane.setMargin(kit, new Insets(MARGIN));
         StackPane.setMargin(inspector, new Insets(MARGIN));
         inspector.maxHeightProperty().bind(middle.heightProperty().subtract(2 * MARGIN));
         middle.setMinSize(0, 0);
-        setTop(new TopBar(model, words, shell::route, shell::help, menu()));
-        setCenter(middle);
-        setBottom(ribbon);
+        BorderPane frame = new BorderPane(middle);
+        frame.setTop(new TopBar(model, words, shell::route, shell::help, menu()));
+        frame.setBottom(ribbon);
+        getChildren().addAll(frame, result);
+        StackPane.setMargin(result, new Insets(MARGIN));
         addEventFilter(KeyEvent.KEY_PRESSED, this::key);
         words.languageChanges().addListener(o -> ribbon.stale());
         words.units().addListener(o -> ribbon.stale());
@@ -213,11 +213,7 @@ final class YardScreen extends BorderPane {
     }
 
     private void say(String text) {
-        Alert alert = new Alert(Alert.AlertType.WARNING, text);
-        alert.setHeaderText(null);
-        alert.initOwner(getScene().getWindow());
-        alert.getDialogPane().setMinHeight(Region.USE_PREF_SIZE);
-        alert.show();
+        Notice.show(getScene(), words.say(model.scenario().title()), text);
     }
 
     YardModel model() {

@@ -10,7 +10,7 @@ import java.util.stream.IntStream;
  * <p>Where irrigation lands, water moves by the minute; rain and standing water alone move in beats of five minutes, the
  * finest step that rain is recorded in. Within a beat all cells are passed in the order in which runoff moves, so that
  * run-on can still soak in where it comes by. Rain that roofs, eaves and crowns keep off the ground is counted as rain and at once as runoff (roof drains);
- * so is irrigation that lands on buildings. Evapotranspiration, drainage and stress come in beats: ten minutes within an
+ * so is irrigation that lands on buildings. Evapotranspiration, drainage and stress come in beats: half an hour within an
  * hour of water, an hour else; pavements have their own. The beats depend on the state alone, so equal weather and
  * watering give equal bits.
  *
@@ -22,7 +22,7 @@ public final class Ground {
     public static final double ICED = 1e-4;
 
     private static final int RAIN_BEAT = 5;
-    private static final int WET_BEAT = 10;
+    private static final int WET_BEAT = 30;
     private static final int DRY_BEAT = 60;
 
     private final GroundCells cells;
@@ -254,6 +254,15 @@ public final class Ground {
         return s < 0 ? 0 : soil.wetness(s);
     }
 
+    /** Mean of {@link #wetness} over all planted cells; 0 where there are none. */
+    public double meanWetness() {
+        double sum = 0;
+        for (int s = 0; s < soil.count; s++) {
+            sum += soil.wetness(s);
+        }
+        return soil.count == 0 ? 0 : sum / soil.count;
+    }
+
     /** Water in a cell's root zone in m; 0 where nothing grows. */
     public double soilWater(int cell) {
         int s = soil.slotOf[cell];
@@ -326,9 +335,14 @@ public final class Ground {
         return sum * cells.area();
     }
 
+    /** The ice as it is now, for a ground that is watered to be held against this one. */
+    public Frost frost() {
+        return pavement.frost();
+    }
+
     /** Ice on a paved cell that is there because of watering, in mm: this ground's less its unwatered twin's. */
-    public double irrigationIceMm(int cell, Ground twin) {
-        return Math.max(0, iceMm(cell) - twin.iceMm(cell));
+    public double irrigationIceMm(int cell, Frost twin) {
+        return Math.max(0, iceMm(cell) - twin.mm(cell));
     }
 
     /** Whether some cell of a plan's surface carries at least 0.1 mm of ice, from whatever water. */
@@ -342,11 +356,11 @@ public final class Ground {
     }
 
     /** Area in m2 of a plan's surface with at least 0.1 mm of ice from watering. */
-    public double icedArea(int surface, Ground twin) {
+    public double icedArea(int surface, Frost twin) {
         int iced = 0;
         for (int c : surface < pavedOf.length ? pavedOf[surface] : new int[0]) {
             double here = iceMm(c);
-            if (here >= 1000 * ICED && here - twin.iceMm(c) >= 1000 * ICED) {
+            if (here >= 1000 * ICED && here - twin.mm(c) >= 1000 * ICED) {
                 iced++;
             }
         }
@@ -361,11 +375,5 @@ public final class Ground {
                         .filter(c -> cells.paved(c) && cells.surface()[c] == s)
                         .toArray())
                 .toArray(int[][]::new);
-    }
-
-    /** The iced area of a surface where it counts: 0 under 1 m2. */
-    public double icedWalk(int surface, Ground twin) {
-        double area = icedArea(surface, twin);
-        return area >= 1 ? area : 0;
     }
 }

@@ -1,6 +1,5 @@
 package provingyard.world.ground;
 
-import java.util.Arrays;
 import java.util.List;
 import provingyard.numeric.Deterministic;
 import provingyard.scenario.Catalogue;
@@ -47,7 +46,7 @@ public record GroundCells(
         List<Paving> pavings) {
 
     /** Bearings of the horizon kept for each cell. */
-    public static final int BEARINGS = 16;
+    public static final int BEARINGS = Yard.SECTORS;
 
     /** The cells of a yard; soils, plants and pavings of its catalogue. */
     public static GroundCells of(Yard yard, Catalogue catalogue) {
@@ -75,8 +74,8 @@ public record GroundCells(
             rainShare[c] = yard.rainShare(c);
             skyView[c] = yard.skyView(c);
             hollow[c] = yard.hollow(c);
-            if (!yard.builtOver(c)) {
-                coarsen(yard.horizon(yard.x(c), yard.y(c), 0.02), horizon, c * BEARINGS);
+            for (int b = 0; b < BEARINGS; b++) {
+                horizon[c * BEARINGS + b] = yard.horizon(c, b);
             }
         }
         return new GroundCells(
@@ -98,13 +97,6 @@ public record GroundCells(
                 catalogue.soils(),
                 catalogue.plants(),
                 catalogue.pavings());
-    }
-
-    private static void coarsen(double[] fine, double[] coarse, int at) {
-        int each = fine.length / BEARINGS;
-        for (int b = 0; b < BEARINGS; b++) {
-            coarse[at + b] = Arrays.stream(fine, b * each, (b + 1) * each).sum() / each;
-        }
     }
 
     /** Number of cells. */

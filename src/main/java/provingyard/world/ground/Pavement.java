@@ -48,6 +48,10 @@ final class Pavement {
     private final double[] pouredWarmth;
     private final double[] meanFilm;
     private final double[] meanIce;
+    /** What the last pass would have evaporated from, and froze on, the wet cells of each class, in m. */
+    private final double[] potential;
+
+    private final double[] freezes;
     private final double[][] takenUp;
     /** The wet slots in rising order, as they were when last listed. */
     private final int[] wetSlots;
@@ -110,6 +114,8 @@ final class Pavement {
         pouredWarmth = new double[exposureOf.length];
         meanFilm = new double[exposureOf.length];
         meanIce = new double[exposureOf.length];
+        potential = new double[exposureOf.length];
+        freezes = new double[exposureOf.length];
         takenUp = Arrays.stream(exposures).map(e -> new double[e.classes]).toArray(double[][]::new);
         dryColumns = columns();
         wetColumns = columns();
@@ -146,6 +152,8 @@ final class Pavement {
         pouredWarmth = from.pouredWarmth.clone();
         meanFilm = from.meanFilm.clone();
         meanIce = from.meanIce.clone();
+        potential = from.potential.clone();
+        freezes = from.freezes.clone();
         takenUp = Arrays.stream(from.takenUp).map(double[]::clone).toArray(double[][]::new);
         wetSlots = from.wetSlots.clone();
         listed = from.listed;
@@ -302,9 +310,15 @@ final class Pavement {
         for (int e = 0; e < exposures.length; e++) {
             wetColumns[e].pass(air, takenUp[e], deep, seconds);
         }
+        for (int k = 0; k < wetCells.length; k++) {
+            if (wetCells[k] > 0) {
+                potential[k] = wetColumns[exposureOf[k]].potential(placeOf[k]);
+                freezes[k] = wetColumns[exposureOf[k]].frozen(placeOf[k]);
+            }
+        }
         double lost = 0;
         for (int i = 0; i < listed; i++) {
-            lost += passCell(wetSlots[i], classOf[wetSlots[i]]);
+            lost += passCell(wetSlots[i]);
         }
         joinDry();
         return lost;
@@ -322,6 +336,23 @@ final class Pavement {
             found = ice[wetSlots[i]] > 0;
         }
         return found;
+    }
+
+    /** The ice as it is now. */
+    Frost frost() {
+        if (!frozen) {
+            return Frost.NONE;
+        }
+        if (listIsStale) {
+            listWetSlots();
+        }
+        int[] slots = Arrays.copyOf(wetSlots, listed);
+        double[] wetIce = Arrays.stream(slots).mapToDouble(s -> ice[s]).toArray();
+        double[] dryIce = new double[dryCells.length];
+        for (int k = 0; k < dryIce.length; k++) {
+            dryIce[k] = dryCells[k] > 0 ? dryColumns[exposureOf[k]].ice(placeOf[k]) : 0;
+        }
+        return new Frost(slotOf, classOf, dryIce, slots, wetIce);
     }
 
     private void listWetSlots() {
@@ -349,13 +380,13 @@ final class Pavement {
         }
     }
 
-    private double passCell(int s, int k) {
-        Columns columns = wetColumns[exposureOf[k]];
-        double lost = Math.min(columns.potential(placeOf[k]), film[s] + ice[s]);
+    private double passCell(int s) {
+        int k = classOf[s];
+        double lost = Math.min(potential[k], film[s] + ice[s]);
         double fromFilm = Math.min(lost, film[s]);
         film[s] -= fromFilm;
         ice[s] = Math.max(0, ice[s] - (lost - fromFilm));
-        double turns = Math.max(-ice[s], Math.min(film[s], columns.frozen(placeOf[k])));
+        double turns = Math.max(-ice[s], Math.min(film[s], freezes[k]));
         film[s] -= turns;
         ice[s] += turns;
         if (film[s] == 0 && ice[s] == 0) {

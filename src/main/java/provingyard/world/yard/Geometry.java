@@ -50,7 +50,7 @@ final class Geometry {
     double[] look(double x, double y, double h) {
         double[] p = outdoors(x, y, h);
         double[] out = new double[2];
-        dome.look(p[0], p[1], h, new Sight(), dome.scratch(), out);
+        dome.look(p[0], p[1], h, new Sight(), dome.scratch(), out, new double[SkyDome.SECTORS], 0);
         return out;
     }
 

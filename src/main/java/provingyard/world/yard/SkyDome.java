@@ -14,6 +14,9 @@ final class SkyDome {
     /** Bearings looked at; their middles lie symmetric about the axes. */
     static final int BEARINGS = 64;
 
+    /** Sectors that bearings are gathered in. */
+    static final int SECTORS = 16;
+
     private static final double[] EAST = new double[BEARINGS];
     private static final double[] NORTH = new double[BEARINGS];
 
@@ -57,8 +60,13 @@ final class SkyDome {
         return new double[edges];
     }
 
-    /** Open sky and arriving rain at a point, both 0 to 1, into {@code out[0]} and {@code out[1]}. */
-    void look(double x, double y, double h, Sight sight, double[] scratch, double[] out) {
+    /**
+     * Open sky and arriving rain at a point, both 0 to 1, into {@code out[0]} and {@code out[1]}.
+     *
+     * @param horizon is given the mean height of the horizon in degrees for each of {@value #SECTORS} sectors
+     * @param at index of the first of them
+     */
+    void look(double x, double y, double h, Sight sight, double[] scratch, double[] out, double[] horizon, int at) {
         double sky = 0;
         double rain = 0;
         for (int i = 0; i < BEARINGS; i++) {
@@ -67,8 +75,10 @@ final class SkyDome {
                 sky += 1;
                 rain += 1;
             } else {
-                sky += sight.openSky();
+                double open = sight.openSky();
+                sky += open;
                 rain += sight.openRain();
+                horizon[at + i * SECTORS / BEARINGS] += height(open) * SECTORS / BEARINGS;
             }
         }
         out[0] = sky / BEARINGS;
@@ -82,10 +92,14 @@ final class SkyDome {
         double[] degrees = new double[BEARINGS];
         for (int i = 0; i < BEARINGS; i++) {
             along(x, y, h, EAST[i], NORTH[i], sight, scratch);
-            double taken = Math.max(0, Math.min(1, 1 - sight.openSky()));
-            degrees[i] = Math.toDegrees(Deterministic.asin(Math.sqrt(taken)));
+            degrees[i] = height(sight.openSky());
         }
         return degrees;
+    }
+
+    private static double height(double openSky) {
+        double taken = Math.max(0, Math.min(1, 1 - openSky));
+        return Math.toDegrees(Deterministic.asin(Math.sqrt(taken)));
     }
 
     /** Share of the sun's beam that arrives, angles in degrees; 0 by night. */

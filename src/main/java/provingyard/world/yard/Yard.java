@@ -16,11 +16,15 @@ public final class Yard {
     /** Bearings that a horizon is given for. */
     public static final int BEARINGS = SkyDome.BEARINGS;
 
+    /** Sectors that a cell's horizon is given for. */
+    public static final int SECTORS = SkyDome.SECTORS;
+
     private final YardPlan plan;
     private final Cells cells;
     private final Geometry geometry;
     private final double[] skyView;
     private final double[] rainShare;
+    private final double[] horizons;
 
     private Yard(Scenario scenario) {
         plan = scenario.yard();
@@ -29,12 +33,13 @@ public final class Yard {
         cells = new Cells(plan, scenario.catalogue(), geometry);
         skyView = new double[cells.count()];
         rainShare = new double[cells.count()];
+        horizons = new double[cells.count() * SECTORS];
         Sight sight = new Sight();
         double[] scratch = geometry.dome.scratch();
         double[] look = new double[2];
         for (int i = 0; i < cells.count(); i++) {
             if (!cells.builtOver[i]) {
-                geometry.dome.look(x(i), y(i), 0, sight, scratch, look);
+                geometry.dome.look(x(i), y(i), 0, sight, scratch, look, horizons, i * SECTORS);
                 skyView[i] = look[0];
                 rainShare[i] = look[1];
             }
@@ -192,6 +197,11 @@ public final class Yard {
     public double[] horizon(double x, double y, double h) {
         double[] p = geometry.outdoors(x, y, h);
         return geometry.dome.horizon(p[0], p[1], h);
+    }
+
+    /** Mean height in degrees of a cell's horizon in a sector, which looks toward the bearing (sector + 0.5) 360 / 16. */
+    public double horizon(int cell, int sector) {
+        return horizons[cell * SECTORS + sector];
     }
 
     /** Share of the sun's beam that arrives, 0 to 1; crowns let a part through. 0 by night. Angles in degrees. */

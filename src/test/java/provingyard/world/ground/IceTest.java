@@ -64,15 +64,14 @@ class IceTest {
             twin.step(night, null);
         }
         int walk = WALK.surface()[0];
-        assertEquals(4 * 0.36, watered.icedArea(walk, twin), 1e-12);
-        assertEquals(4 * 0.36, watered.icedWalk(walk, twin), 1e-12);
-        assertEquals(0, twin.icedArea(walk, watered), 0);
-        assertEquals(0, watered.icedArea(walk + 1, twin), 0);
-        assertTrue(watered.irrigationIceMm(0, twin) <= watered.iceMm(0));
+        assertEquals(4 * 0.36, watered.icedArea(walk, twin.frost()), 1e-12);
+        assertEquals(0, twin.icedArea(walk, watered.frost()), 0);
+        assertEquals(0, watered.icedArea(walk + 1, twin.frost()), 0);
+        assertTrue(watered.irrigationIceMm(0, twin.frost()) <= watered.iceMm(0));
     }
 
     @Test
-    void lessThanASquareMetreDoesNotCount() {
+    void onlyCellsThatAreIcedCount() {
         Ground ground = new Ground(WALK, GroundSettings.usual(-3));
         MinuteForcing night = Plots.night(-3, -5, 1, 0);
         Ground twin = ground.copy();
@@ -81,8 +80,7 @@ class IceTest {
             twin.step(night, null);
         }
         int walk = WALK.surface()[0];
-        assertEquals(0.72, ground.icedArea(walk, twin), 1e-12);
-        assertEquals(0, ground.icedWalk(walk, twin), 0);
+        assertEquals(0.72, ground.icedArea(walk, twin.frost()), 1e-12);
     }
 
     @Test
