@@ -4,15 +4,17 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.core.io.JsonEOFException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ContainerNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
 import provingyard.scenario.Problem.Code;
 import provingyard.scenario.SourceMap.Spot;
@@ -63,6 +65,31 @@ public record LocatedJson(JsonNode root, SourceMap places, List<Problem> problem
         return new LocatedJson(findings.hasErrors() && root == null ? null : root, places, findings.sorted());
     }
 
+    /** An object or array that is being read. */
+    private static final class Open {
+        private final ContainerNode<?> node;
+        private final String pointer;
+        private String name;
+
+        Open(ContainerNode<?> node, String pointer) {
+            this.node = node;
+            this.pointer = pointer;
+        }
+
+        /** Pointer of the next value. */
+        String next() {
+            return pointer + (name == null ? "/" + node.size() : SourceMap.step(name));
+        }
+
+        void take(JsonNode value) {
+            if (node instanceof ArrayNode array) {
+                array.add(value);
+            } else {
+                ((ObjectNode) node).set(name, value);
+            }
+        }
+    }
+
     /** One reading. */
     private record Pass(String text, SourceMap places, Findings findings) {
 
@@ -72,7 +99,7 @@ public record LocatedJson(JsonNode root, SourceMap places, List<Problem> problem
                     findings.error(Code.SYN_EMPTY, "", "");
                     return null;
                 }
-                JsonNode root = value(parser, "");
+                JsonNode root = value(parser);
                 if (parser.nextToken() != null) {
                     Spot spot = spot(parser.currentTokenLocation());
                     findings.error(Code.SYN_TRAILING, spot, "", snippet(parser.currentTokenLocation()));
@@ -104,12 +131,52 @@ public record LocatedJson(JsonNode root, SourceMap places, List<Problem> problem
             findings.error(code, spot(at), "", snippet(at));
         }
 
-        private JsonNode value(JsonParser parser, String pointer) throws IOException {
+        /**
+         * The value that begins at the parser's token, with all that it holds. One loop with the open objects and arrays on a
+         * stack: a method that calls itself costs a start half a second of compiling.
+         */
+        private JsonNode value(JsonParser parser) throws IOException {
+            Deque<Open> open = new ArrayDeque<>();
+            JsonNode root = null;
+            do {
+                switch (parser.currentToken()) {
+                    case FIELD_NAME -> name(parser, open.element());
+                    case END_OBJECT, END_ARRAY -> open.pop();
+                    default -> {
+                        String pointer = open.isEmpty() ? "" : open.element().next();
+                        JsonNode value = begin(parser, pointer);
+                        if (open.isEmpty()) {
+                            root = value;
+                        } else {
+                            open.element().take(value);
+                        }
+                        if (value instanceof ContainerNode<?> container) {
+                            open.push(new Open(container, pointer));
+                        }
+                    }
+                }
+            } while (!open.isEmpty() && parser.nextToken() != null);
+            return root;
+        }
+
+        private void name(JsonParser parser, Open object) throws IOException {
+            String name = parser.currentName();
+            JsonLocation at = parser.currentTokenLocation();
+            String child = object.pointer + SourceMap.step(name);
+            if (object.node.has(name)) {
+                findings.error(Code.SYN_DUPLICATE, spot(at), child, name);
+            }
+            places.key(child, at.getLineNr(), at.getColumnNr());
+            object.name = name;
+        }
+
+        /** A value without what it holds. */
+        private JsonNode begin(JsonParser parser, String pointer) throws IOException {
             JsonLocation at = parser.currentTokenLocation();
             places.value(pointer, at.getLineNr(), at.getColumnNr());
             return switch (parser.currentToken()) {
-                case START_OBJECT -> object(parser, pointer);
-                case START_ARRAY -> array(parser, pointer);
+                case START_OBJECT -> NODES.objectNode();
+                case START_ARRAY -> NODES.arrayNode();
                 case VALUE_STRING -> NODES.textNode(parser.getText());
                 case VALUE_NUMBER_INT -> integer(parser);
                 case VALUE_NUMBER_FLOAT -> decimal(parser, pointer);
@@ -134,30 +201,6 @@ public record LocatedJson(JsonNode root, SourceMap places, List<Problem> problem
                 case LONG -> NODES.numberNode(parser.getLongValue());
                 default -> NODES.numberNode(parser.getBigIntegerValue());
             };
-        }
-
-        private JsonNode object(JsonParser parser, String pointer) throws IOException {
-            ObjectNode object = NODES.objectNode();
-            while (parser.nextToken() == JsonToken.FIELD_NAME) {
-                String name = parser.currentName();
-                JsonLocation at = parser.currentTokenLocation();
-                String child = pointer + SourceMap.step(name);
-                if (object.has(name)) {
-                    findings.error(Code.SYN_DUPLICATE, spot(at), child, name);
-                }
-                places.key(child, at.getLineNr(), at.getColumnNr());
-                parser.nextToken();
-                object.set(name, value(parser, child));
-            }
-            return object;
-        }
-
-        private JsonNode array(JsonParser parser, String pointer) throws IOException {
-            ArrayNode array = NODES.arrayNode();
-            while (parser.nextToken() != JsonToken.END_ARRAY) {
-                array.add(value(parser, pointer + "/" + array.size()));
-            }
-            return array;
         }
 
         private static Spot spot(JsonLocation at) {

@@ -12,8 +12,8 @@ import provingyard.setup.Cost;
 import provingyard.setup.SetUp;
 
 /**
- * The clock alone, and the mark where it is known, living one season in the background while the trainee lives it too;
- * then all are put beside each other. Seasons do not touch each other, so the result does not depend on threads.
+ * The clock alone, and the mark where it is known, beside a trainee's season: lived in the background, unless what they
+ * lose in it is known with the mark. Seasons do not touch each other, so the result does not depend on threads.
  */
 public final class Comparison {
 
@@ -21,7 +21,7 @@ public final class Comparison {
     private final long seed;
     private final int days;
     private final Optional<Mark> mark;
-    /** Seasons lived here; the one that the trainee lives anyway is left out. */
+    /** Losses of seasons lived here, or known; empty for the season that the trainee lives anyway. */
     private final Optional<CompletableFuture<Loss>> clock;
 
     private final Optional<CompletableFuture<Loss>> best;
@@ -36,10 +36,15 @@ public final class Comparison {
         this.seed = seed;
         this.days = days;
         this.mark = mark;
-        clock = Optional.of(SetUp.CLOCK_ALONE)
-                .filter(s -> !whole.equals(Optional.of(s)))
-                .map(this::live);
-        best = mark.map(Mark::setUp).filter(s -> !whole.equals(Optional.of(s))).map(this::live);
+        Optional<Mark.OwnSeason> known = mark.filter(m -> own()).map(Mark::own);
+        clock = beside(SetUp.CLOCK_ALONE, whole, known.map(Mark.OwnSeason::clock));
+        best = mark.flatMap(m -> beside(m.setUp(), whole, known.map(Mark.OwnSeason::mark)));
+    }
+
+    private Optional<CompletableFuture<Loss>> beside(SetUp setUp, Optional<SetUp> whole, Optional<Loss> known) {
+        return whole.equals(Optional.of(setUp))
+                ? Optional.empty()
+                : Optional.of(known.map(CompletableFuture::completedFuture).orElseGet(() -> live(setUp)));
     }
 
     private CompletableFuture<Loss> live(SetUp setUp) {
@@ -61,12 +66,16 @@ public final class Comparison {
         Costs costs = site.scenario().costs();
         boolean over = !Cost.of(setUp, site.scenario().kit()).withinBudget();
         double gap = mark.map(Mark::meanGap).orElse(0.0);
-        SeasonPlan plan = site.scenario().season();
-        boolean own = seed == plan.seed() && days == plan.days() && trainee.days() == days;
+        boolean own = own() && trainee.days() == days;
         Loss lost = Loss.of(trainee, costs);
         Loss clockLost = clock.map(CompletableFuture::join).orElse(lost);
         Optional<Loss> markLost =
                 mark.map(m -> best.map(CompletableFuture::join).orElse(lost));
         return Standing.of(clockLost, lost, markLost, gap, over, own, costs);
+    }
+
+    private boolean own() {
+        SeasonPlan plan = site.scenario().season();
+        return seed == plan.seed() && days == plan.days();
     }
 }

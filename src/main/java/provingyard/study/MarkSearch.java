@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import provingyard.scenario.SensorKind;
+import provingyard.score.Loss;
 import provingyard.season.Season;
 import provingyard.season.Site;
 import provingyard.setup.References;
@@ -50,8 +51,15 @@ public final class MarkSearch {
             double clock =
                     trials.meanLosses(List.of(SetUp.CLOCK_ALONE), ALL_DRAWS).get(0);
             double mark = trials.meanLosses(List.of(best), ALL_DRAWS).get(0);
-            return new Mark(site.scenario().id(), site.contentHash(), Season.ENGINE, best, clock, mark, ALL_DRAWS);
+            Mark.OwnSeason own = new Mark.OwnSeason(ownLoss(site, SetUp.CLOCK_ALONE), ownLoss(site, best));
+            return new Mark(site.scenario().id(), site.contentHash(), Season.ENGINE, best, clock, mark, ALL_DRAWS, own);
         }
+    }
+
+    private static Loss ownLoss(Site site, SetUp setUp) {
+        Season season = Season.begin(site, setUp);
+        season.liveToEnd();
+        return Loss.of(season.outcome(), site.scenario().costs());
     }
 
     private static List<SetUp> references(Site site) {

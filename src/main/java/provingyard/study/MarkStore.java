@@ -10,10 +10,13 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import provingyard.scenario.Read;
 import provingyard.scenario.Scenario;
 import provingyard.scenario.Sites;
+import provingyard.score.Loss;
 import provingyard.season.Season;
 import provingyard.season.Site;
 import provingyard.setup.SetUp;
@@ -98,6 +101,9 @@ public final class MarkStore {
         node.put("draws", mark.draws());
         node.put("meanClock", mark.meanClock());
         node.put("meanMark", mark.meanMark());
+        ObjectNode own = node.putObject("own");
+        write(own.putObject("clock"), mark.own().clock());
+        write(own.putObject("mark"), mark.own().mark());
         node.set("setUp", SetUpWriter.tree(mark.setUp()));
         return JSON.writerWithDefaultPrettyPrinter().writeValueAsString(node) + "\n";
     }
@@ -109,7 +115,9 @@ public final class MarkStore {
             return Optional.empty();
         }
         SetUp setUp = reading.read("mark", node.get("setUp"), scenario).value();
-        return setUp == null
+        Loss clock = loss(node.path("own").path("clock"));
+        Loss best = loss(node.path("own").path("mark"));
+        return setUp == null || clock == null || best == null
                 ? Optional.empty()
                 : Optional.of(new Mark(
                         node.path("site").asText(),
@@ -118,6 +126,27 @@ public final class MarkStore {
                         setUp,
                         node.path("meanClock").asDouble(),
                         node.path("meanMark").asDouble(),
-                        node.path("draws").asInt()));
+                        node.path("draws").asInt(),
+                        new Mark.OwnSeason(clock, best)));
+    }
+
+    private static void write(ObjectNode node, Loss loss) {
+        for (Loss.Entry entry : loss.entries()) {
+            node.putArray(entry.kind().name()).add(entry.amount()).add(entry.price());
+        }
+    }
+
+    /** A loss as it was written; null when an entry is missing or no number. */
+    private static Loss loss(JsonNode node) {
+        List<Loss.Entry> entries = new ArrayList<>();
+        for (Loss.Kind kind : Loss.Kind.values()) {
+            JsonNode entry = node.path(kind.name());
+            if (!entry.path(0).isNumber() || !entry.path(1).isNumber()) {
+                return null;
+            }
+            entries.add(new Loss.Entry(
+                    kind, entry.get(0).doubleValue(), entry.get(1).doubleValue()));
+        }
+        return new Loss(entries);
     }
 }

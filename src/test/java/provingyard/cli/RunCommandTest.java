@@ -18,9 +18,11 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import provingyard.scenario.Sites;
+import provingyard.score.Loss;
 import provingyard.season.Season;
 import provingyard.season.Site;
 import provingyard.setup.References;
+import provingyard.setup.SetUp;
 import provingyard.setup.SetUpWriter;
 import provingyard.study.Mark;
 import provingyard.study.MarkStore;
@@ -127,20 +129,30 @@ class RunCommandTest {
                 json("run", "tansy-row", "--days", "2", "--setup", file.toString(), "--json"));
     }
 
+    private static Loss lost(Site site, SetUp setUp) {
+        Season season = Season.begin(site, setUp);
+        season.liveToEnd();
+        return Loss.of(season.outcome(), site.scenario().costs());
+    }
+
     @Test
     void onlyTheOwnWholeSeasonBesideAFittingMarkHasPoints() throws IOException {
         Site site = Site.of(Sites.open(row.toString()).orThrow());
         var textbook = References.textbook(site.scenario()).orElseThrow();
         double meanGap = 1000;
+        Loss clock = lost(site, SetUp.CLOCK_ALONE);
+        Mark.OwnSeason own = new Mark.OwnSeason(clock, lost(site, textbook));
         String[] whole = {"run", row.toString(), "--setup", "careless", "--json"};
-        assertTrue(
-                MarkStore.save(new Mark("other-row", site.contentHash(), "another engine", textbook, meanGap, 0, 6)));
+        assertTrue(MarkStore.save(
+                new Mark("other-row", site.contentHash(), "another engine", textbook, meanGap, 0, 6, own)));
         assertEquals("MARK_NOT_KNOWN", json(whole).get("scoreReason").asText());
-        assertTrue(MarkStore.save(new Mark("other-row", site.contentHash(), Season.ENGINE, textbook, meanGap, 0, 6)));
+        assertTrue(
+                MarkStore.save(new Mark("other-row", site.contentHash(), Season.ENGINE, textbook, meanGap, 0, 6, own)));
         try {
             JsonNode run = json(whole);
             JsonNode loss = run.get("loss");
-            assertTrue(loss.get("mark").isNumber());
+            assertEquals(clock.total(), loss.get("clock").asDouble());
+            assertEquals(own.mark().total(), loss.get("mark").asDouble());
             assertEquals(
                     100 * (loss.get("clock").asDouble() - loss.get("trainee").asDouble()) / (meanGap / 2),
                     run.get("score").asDouble(),

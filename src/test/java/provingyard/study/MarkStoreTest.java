@@ -9,6 +9,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -17,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import provingyard.scenario.ScenarioReader;
 import provingyard.scenario.Sites;
+import provingyard.score.Loss;
 import provingyard.season.Season;
 import provingyard.season.Site;
 import provingyard.setup.References;
@@ -51,8 +53,15 @@ class MarkStoreTest {
         System.clearProperty("provingyard.home");
     }
 
+    private static Loss loss(double amount) {
+        return new Loss(Arrays.stream(Loss.Kind.values())
+                .map(k -> new Loss.Entry(k, amount * k.ordinal(), 1.5))
+                .toList());
+    }
+
     private static Mark mark(String content, String engine) {
-        return new Mark("tansy-lane", content, engine, textbook, 41.5, 12.25, 6);
+        return new Mark(
+                "tansy-lane", content, engine, textbook, 41.5, 12.25, 6, new Mark.OwnSeason(loss(3), loss(0.1 + 0.2)));
     }
 
     @Test
@@ -85,7 +94,9 @@ class MarkStoreTest {
             "[]",
             good.substring(0, good.length() / 2),
             good.replace("\"rain\"", "\"rian\""),
-            good.replace("\"setUp\"", "\"other\"")
+            good.replace("\"setUp\"", "\"other\""),
+            good.replace("\"own\"", "\"other\""),
+            good.replace("\"DRIFT\"", "\"DRIFTS\"")
         }) {
             Files.writeString(file, text);
             assertEquals(without, MarkStore.find(site), text);
