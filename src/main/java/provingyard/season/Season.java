@@ -18,6 +18,7 @@ import provingyard.setup.Placement;
 import provingyard.setup.SetUp;
 import provingyard.world.ground.Ground;
 import provingyard.world.ground.MinuteForcing;
+import provingyard.world.ground.Watering;
 import provingyard.world.hydraulics.WaterFlows;
 import provingyard.world.weather.StoredHeat;
 import provingyard.world.weather.Weather;
@@ -248,7 +249,7 @@ public final class Season {
         decide();
         flows = site.waterworks().flows(open, masterOpen, leakLog.active());
         MinuteForcing forcing = Course.forcing(now);
-        double[] landed = water(forcing, now.windFrom());
+        Watering landed = water(forcing, now.windFrom());
         ground.step(forcing, landed);
         heat.advance(now);
         SeasonSurroundings surroundings = new SeasonSurroundings(site, now, heat, ground, flows, landed);
@@ -280,12 +281,12 @@ public final class Season {
         return new SeasonEvent(e.tick(), SeasonEvent.Kind.valueOf(e.kind().name()), e.subject(), e.cause(), e.values());
     }
 
-    /** Lets this minute's water fly and land; gives m of water on each cell, or null when nothing runs. */
-    private double[] water(MinuteForcing forcing, double windFrom) {
+    /** Lets this minute's water fly and land; null when nothing runs. */
+    private Watering water(MinuteForcing forcing, double windFrom) {
         Spraying.Landing landing = site.spraying().land(flows, forcing, windFrom);
         tally.minute(
                 flows.supply() * SECONDS, landing.lost(), landing.beyond(), landing.paved(), flows.leaked() * SECONDS);
-        return landing.depth();
+        return landing.watering();
     }
 
     private void note(Weather now) {

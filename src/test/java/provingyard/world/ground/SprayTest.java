@@ -170,7 +170,7 @@ class SprayTest {
         GroundCells cells = Plots.of(0.5, 0, "wwwwwwww", "llllllrr", "llllllrr", "llllllll");
         DripLine line = new DripLine("d", "z", List.of(new Point(0.1, 0.7), new Point(2.6, 0.7)), 10, "spray");
         Sprinklers heads = heads(cells, List.of(line), head(2, 1, "spray", 0, 360));
-        double[] landed = new double[cells.count()];
+        Watering landed = Watering.none(cells.count());
         SprayFate fate = new SprayFate();
         heads.spray(0, 0.05, 207e3, DAWN, landed, fate);
         double afterSpray = fate.drift();
@@ -179,7 +179,8 @@ class SprayTest {
         assertEquals(0.06, fate.supplied(), 1e-15);
         assertEquals(0.06, fate.drift() + fate.overspray() + fate.onPlants(), 1e-15);
         assertTrue(fate.onPaving() > 0 && fate.onBuildings() > 0 && fate.offSite() > 0);
-        double onGround = Arrays.stream(landed).sum() * cells.area();
+        double onGround =
+                IntStream.range(0, cells.count()).mapToDouble(landed::depth).sum() * cells.area();
         assertEquals(fate.onPlants() + fate.onPaving() + fate.onBuildings(), onGround, 1e-15);
         boolean[] reached = heads.reached();
         assertTrue(reached[cells.nx() + 1], "drip or spray reaches it");
