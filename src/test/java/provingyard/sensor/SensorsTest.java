@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import provingyard.TestYards;
 import provingyard.numeric.RandomStreams;
@@ -21,6 +22,7 @@ import provingyard.setup.Placement;
 import provingyard.setup.SetUp;
 
 /** What each kind shows, against the truth that a test sets. */
+@Tag("unit")
 class SensorsTest {
 
     private static final Scenario SCENARIO = TestYards.lawn(20, 20).scenario();

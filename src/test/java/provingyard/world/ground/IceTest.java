@@ -3,9 +3,11 @@ package provingyard.world.ground;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Walks freeze and thaw as they do outdoors. */
+@Tag("unit")
 class IceTest {
 
     private static final GroundCells WALK = Plots.of(0.6, 0, "ww", "ww");

@@ -11,6 +11,7 @@ import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
@@ -18,6 +19,7 @@ import org.junit.jupiter.api.TestFactory;
  * Formulas of the ground against published rows. Rows whose status is 'from memory' or 'computed here' are weaker: they
  * guard against slips, not against a wrong source.
  */
+@Tag("unit")
 class PublishedRowsTest {
 
     private static final Map<String, JsonNode> ROWS = Reference.published();

@@ -8,11 +8,13 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import provingyard.scenario.Catalogue.Paving;
 import provingyard.scenario.Text;
 
 /** Formulas against independently computed series. */
+@Tag("unit")
 class SeriesTest {
 
     @Test

@@ -4,9 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Soil, runoff and plants behave as irrigators know them. */
+@Tag("unit")
 class SoilBehaviourTest {
 
     private static final MinuteForcing STILL = Plots.day(20, 0, 0);

@@ -9,6 +9,7 @@ import java.util.TreeMap;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -24,6 +25,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * <tr><td>total pressure in that example</td><td>a sum of two given numbers; no model behind it</td></tr>
  * </table>
  */
+@Tag("unit")
 class PublishedHydraulicsTest {
 
     private static final double INCH = 0.0254;

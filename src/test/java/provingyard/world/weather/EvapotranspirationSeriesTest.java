@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import provingyard.world.weather.Reference.Line;
@@ -14,6 +15,7 @@ import provingyard.world.weather.Reference.Line;
  * files do not print their place: latitude, longitude offset and elevation below are those that meet the files' own
  * radiation and psychrometric columns).
  */
+@Tag("unit")
 class EvapotranspirationSeriesTest {
 
     private static final double LATITUDE = Math.toRadians(39.8);

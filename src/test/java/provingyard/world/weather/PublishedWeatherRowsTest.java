@@ -7,12 +7,14 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import provingyard.world.weather.Reference.Row;
 
 /** Published examples of FAO-56, Hargreaves-Samani and Stull, each with its source and status in its name. */
+@Tag("unit")
 class PublishedWeatherRowsTest {
 
     private static final double UCCLE = Math.toRadians(50.0 + 48.0 / 60.0);
