@@ -1,18 +1,22 @@
 package provingyard.world.hydraulics;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -112,95 +116,138 @@ public class PublishedHydraulicsTest {
         return Map.of("", value);
     }
 
-    private static Map<String, Double> compute(JsonNode row) {
-        String quantity = text(row, "quantity");
-        switch (quantity) {
-            case "Hazen-Williams friction loss, Sch 40 plastic pipe":
-                assertEquals(in(row, "inner_diameter_in"), inner(PipeSizes.WallClass.SCHEDULE_40, row), 0.0006);
-                return one(friction(row) / FOOT);
-            case "Hazen-Williams friction loss, PVC Class 160 (SDR 26)":
-                assertEquals(in(row, "inner_diameter_in"), inner(PipeSizes.WallClass.CLASS_160, row), 0.0006);
-                return one(friction(row) / PSI_HEAD);
-            case "Hazen-Williams US form, psi per foot":
-                return one(Friction.hazenWilliams(
-                                100 * FOOT,
-                                in(row, "inner_diameter_in") * INCH,
-                                in(row, "C"),
-                                in(row, "flow_gpm") * GPM,
-                                Constants.TEXTBOOK)
-                        / PSI_HEAD);
-            case "Hazen-Williams SI constant":
-                return one(Friction.hazenResistance(1, 1, 1, Constants.TEXTBOOK));
-            case "pipe velocity":
-                return one(Friction.velocity(in(row, "flow_gpm") * GPM, in(row, "inner_diameter_in") * INCH) / FOOT);
-            case "inner diameter, PVC Class 200 (SDR 21), ASTM D2241":
-                return one(inner(PipeSizes.WallClass.CLASS_200, row));
-            case "inner diameter, PVC Sch 40: average ID":
-                return one(PipeSizes.find(PipeSizes.WallClass.SCHEDULE_40, in(row, "nominal_in"))
-                                .orElseThrow()
-                                .averageInnerDiameter()
-                        / INCH);
-            case "multiple-outlet factor F, m = 1.85", "multiple-outlet factor F, m = 1.852":
-                return one(Friction.multipleOutletFactor((int) in(row, "outlets"), in(row, "m")));
-            case "F, first outlet half a spacing from the inlet, m = 1.852":
-                double m = Double.parseDouble(quantity.substring(quantity.lastIndexOf(' ') + 1));
-                return one(Friction.multipleOutletFactorHalfSpacing((int) in(row, "outlets"), m));
-            case "coefficient of discharge of an orifice":
-                return one(NozzleFlow.dischargeCoefficient(
-                        imperialFlow(row), in(row, "diameter_in") * INCH, in(row, "head_ft") * FOOT));
-            case "theoretical nozzle discharge":
-                return one(nozzle(row, in(row, "C"), "pressure_psi"));
-            case "sprinkler nozzle discharge":
-                return one(nozzle(row, in(row, "Cd"), "pressure_psi"));
-            case "hydrant/orifice discharge":
-                return one(nozzle(row, in(row, "Cd"), "pitot_psi"));
-            case "precipitation rate":
-                return one(NozzleFlow.applicationRate(in(row, "flow_gpm") * GPM, in(row, "area_ft2") * FOOT * FOOT)
-                        * 3600
-                        / INCH);
-            default:
-                return computeMore(row, quantity);
-        }
+    /** Laws by the beginning of the quantities that they compute; the first that fits counts. */
+    private static final Map<String, Function<JsonNode, Map<String, Double>>> LAWS = laws();
+
+    private static Map<String, Function<JsonNode, Map<String, Double>>> laws() {
+        Map<String, Function<JsonNode, Map<String, Double>>> laws = new LinkedHashMap<>();
+        pipes(laws);
+        outlets(laws);
+        surges(laws);
+        parts(laws);
+        return laws;
     }
 
-    private static Map<String, Double> computeMore(JsonNode row, String quantity) {
-        switch (quantity) {
-            case "Joukowsky surge, PVC DR 18":
-                return one(Surge.headRise(in(row, "wave_speed_ft_s") * FOOT, in(row, "velocity_change_ft_s") * FOOT)
+    private static Map<String, Double> compute(JsonNode row) {
+        String quantity = text(row, "quantity");
+        return LAWS.entrySet().stream()
+                .filter(law -> quantity.startsWith(law.getKey()))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no model for " + quantity))
+                .getValue()
+                .apply(row);
+    }
+
+    private static void pipes(Map<String, Function<JsonNode, Map<String, Double>>> laws) {
+        laws.put("Hazen-Williams friction loss", row -> {
+            double inner = size(row).innerDiameter() / INCH;
+            assertEquals(in(row, "inner_diameter_in"), inner, 0.0006);
+            return one(friction(row, in(row, "length_ft"))
+                    / (text(row, "unit").startsWith("psi") ? PSI_HEAD : FOOT)
+                    * 100
+                    / in(row, "length_ft"));
+        });
+        laws.put("Hazen-Williams US form", row -> one(friction(row, 100) / PSI_HEAD));
+        laws.put("Hazen-Williams SI constant", row -> one(Friction.hazenResistance(1, 1, 1, Constants.TEXTBOOK)));
+        laws.put(
+                "pipe velocity",
+                row -> one(Friction.velocity(in(row, "flow_gpm") * GPM, in(row, "inner_diameter_in") * INCH) / FOOT));
+        laws.put("velocity limit", row -> one(Friction.VELOCITY_CAUTION_M_S / FOOT));
+        laws.put("inner diameter", row -> {
+            boolean average = text(row, "quantity").contains("average");
+            return one((average ? size(row).averageInnerDiameter() : size(row).innerDiameter()) / INCH);
+        });
+        laws.put(
+                "multiple-outlet factor F",
+                row -> one(Friction.multipleOutletFactor((int) in(row, "outlets"), in(row, "m"))));
+        laws.put("F, first outlet half a spacing from the inlet, m = ", row -> {
+            String quantity = text(row, "quantity");
+            double m = Double.parseDouble(quantity.substring(quantity.lastIndexOf(' ') + 1));
+            return one(Friction.multipleOutletFactorHalfSpacing((int) in(row, "outlets"), m));
+        });
+    }
+
+    private static void outlets(Map<String, Function<JsonNode, Map<String, Double>>> laws) {
+        laws.put(
+                "coefficient of discharge",
+                row -> one(NozzleFlow.dischargeCoefficient(
+                        imperialFlow(row), in(row, "diameter_in") * INCH, in(row, "head_ft") * FOOT)));
+        laws.put("theoretical nozzle discharge", row -> one(nozzle(row, in(row, "C"), "pressure_psi")));
+        laws.put("sprinkler nozzle discharge", row -> one(nozzle(row, in(row, "Cd"), "pressure_psi")));
+        laws.put("hydrant/orifice discharge", row -> one(nozzle(row, in(row, "Cd"), "pitot_psi")));
+        laws.put(
+                "precipitation rate",
+                row -> one(NozzleFlow.applicationRate(in(row, "flow_gpm") * GPM, in(row, "area_ft2") * FOOT * FOOT)
+                        * 3600
+                        / INCH));
+        laws.put("leak flow ratio", row -> one(Leak.flowRatio(in(row, "p0_m"), in(row, "p1_m"), in(row, "N1"))));
+        laws.put("DU and CU", row -> {
+            double[] catches = StreamSupport.stream(
+                            row.get("inputs").get("catch").spliterator(), false)
+                    .mapToDouble(JsonNode::doubleValue)
+                    .toArray();
+            assertEquals(
+                    Uniformity.lowerQuarter(catches),
+                    provingyard.world.ground.Uniformity.lowerQuarter(catches),
+                    1e-12,
+                    "of cells as of cans");
+            return Map.of("DU", 100 * Uniformity.lowerQuarter(catches), "CU", 100 * Uniformity.christiansen(catches));
+        });
+    }
+
+    private static void surges(Map<String, Function<JsonNode, Map<String, Double>>> laws) {
+        laws.put(
+                "Joukowsky surge",
+                row -> one(Surge.headRise(in(row, "wave_speed_ft_s") * FOOT, in(row, "velocity_change_ft_s") * FOOT)
                         / FOOT
-                        * in(row, "psi_per_ft"));
-            case "reflection time 2L/a in that example":
-                return one(Surge.reflectionTime(in(row, "length_ft") * FOOT, in(row, "wave_speed_ft_s") * FOOT));
-            case "surge per 1 ft/s, PVC":
-                double speed = Surge.waveSpeed(in(row, "DR"), in(row, "K_psi") / in(row, "E_psi"));
-                assertEquals(Surge.WATER_OVER_PVC, in(row, "K_psi") / in(row, "E_psi"));
-                return one(Surge.pressureRise(Friction.WATER_DENSITY_KG_M3, speed, FOOT) / PSI);
-            case "velocity limit for PVC pipe selection":
-                return one(Friction.VELOCITY_CAUTION_M_S / FOOT);
-            case "water meter pressure loss (limit of the standard)":
-                return one(meter(row.get("inputs").get("size_in").textValue()).lossLimit(in(row, "flow_gpm") * GPM)
-                        / PSI_HEAD);
-            case "backflow device pressure loss, usual range in normal service":
-                return backflow(row.get("inputs").get("type").textValue());
-            case "straight length upstream of a point-velocity (insertion) sensor":
-                var sensor = pointSensor(row.get("inputs").get("disturbance").textValue());
-                return Map.of("at_mean_velocity_point", sensor.atMeanVelocityPoint(), "on_axis", sensor.onAxis());
-            case "straight length for an orifice meter, beta 0.5":
-                var orifice = orificeMeter(row.get("inputs").get("fitting").textValue());
-                return Map.of("A", orifice.full(), "B", orifice.reduced());
-            case "common rule for insertion paddle/turbine sensors":
-                return Map.of("upstream", StraightPipe.RULE_UPSTREAM, "downstream", StraightPipe.RULE_DOWNSTREAM);
-            case "leak flow ratio on pressure cut":
-                return one(Leak.flowRatio(in(row, "p0_m"), in(row, "p1_m"), in(row, "N1")));
-            default:
-                assertTrue(quantity.startsWith("DU and CU"), () -> "no model for " + quantity);
-                double[] catches = new double[row.get("inputs").get("catch").size()];
-                for (int i = 0; i < catches.length; i++) {
-                    catches[i] = row.get("inputs").get("catch").get(i).doubleValue();
-                }
-                return Map.of(
-                        "DU", 100 * Uniformity.lowerQuarter(catches), "CU", 100 * Uniformity.christiansen(catches));
-        }
+                        * in(row, "psi_per_ft")));
+        laws.put(
+                "reflection time",
+                row -> one(Surge.reflectionTime(in(row, "length_ft") * FOOT, in(row, "wave_speed_ft_s") * FOOT)));
+        laws.put("surge per 1 ft/s", row -> {
+            double stiffness = in(row, "K_psi") / in(row, "E_psi");
+            assertEquals(Surge.WATER_OVER_PVC, stiffness);
+            double speed = Surge.waveSpeed(in(row, "DR"), stiffness);
+            return one(Surge.pressureRise(Friction.WATER_DENSITY_KG_M3, speed, FOOT) / PSI);
+        });
+    }
+
+    private static void parts(Map<String, Function<JsonNode, Map<String, Double>>> laws) {
+        laws.put(
+                "water meter pressure loss",
+                row -> one(meter(text(row.get("inputs"), "size_in")).lossLimit(in(row, "flow_gpm") * GPM) / PSI_HEAD));
+        laws.put("backflow device pressure loss", row -> backflow(text(row.get("inputs"), "type")));
+        laws.put("straight length upstream of a point-velocity", row -> {
+            var sensor = pointSensor(text(row.get("inputs"), "disturbance"));
+            return Map.of("at_mean_velocity_point", sensor.atMeanVelocityPoint(), "on_axis", sensor.onAxis());
+        });
+        laws.put("straight length for an orifice meter, beta 0.5", row -> {
+            var orifice = orificeMeter(text(row.get("inputs"), "fitting"));
+            return Map.of("A", orifice.full(), "B", orifice.reduced());
+        });
+        laws.put(
+                "common rule for insertion",
+                row -> Map.of("upstream", StraightPipe.RULE_UPSTREAM, "downstream", StraightPipe.RULE_DOWNSTREAM));
+    }
+
+    private static PipeSizes.Size size(JsonNode row) {
+        String quantity = text(row, "quantity");
+        PipeSizes.WallClass wall = quantity.contains("Sch 40")
+                ? PipeSizes.WallClass.SCHEDULE_40
+                : quantity.contains("Class 160")
+                        ? PipeSizes.WallClass.CLASS_160
+                        : quantity.contains("Class 200") ? PipeSizes.WallClass.CLASS_200 : null;
+        assertNotNull(wall, quantity);
+        return PipeSizes.find(wall, in(row, "nominal_in")).orElseThrow();
+    }
+
+    private static double friction(JsonNode row, double feet) {
+        return Friction.hazenWilliams(
+                feet * FOOT,
+                in(row, "inner_diameter_in") * INCH,
+                in(row, "C"),
+                in(row, "flow_gpm") * GPM,
+                Constants.TEXTBOOK);
     }
 
     /** Flow in m3/s from a text such as '16 imperial gpm (10 lb each, 62.4 lb/ft3)'. */
@@ -215,19 +262,6 @@ public class PublishedHydraulicsTest {
         return number[0] * number[1] / number[2] * FOOT * FOOT * FOOT / 60;
     }
 
-    private static double inner(PipeSizes.WallClass wall, JsonNode row) {
-        return PipeSizes.find(wall, in(row, "nominal_in")).orElseThrow().innerDiameter() / INCH;
-    }
-
-    private static double friction(JsonNode row) {
-        return Friction.hazenWilliams(
-                in(row, "length_ft") * FOOT,
-                in(row, "inner_diameter_in") * INCH,
-                in(row, "C"),
-                in(row, "flow_gpm") * GPM,
-                Constants.TEXTBOOK);
-    }
-
     private static double nozzle(JsonNode row, double coefficient, String pressure) {
         return NozzleFlow.discharge(coefficient, in(row, "diameter_in") * INCH, in(row, pressure) * PSI_HEAD) / GPM;
     }
@@ -238,15 +272,19 @@ public class PublishedHydraulicsTest {
             case "3/4" -> MeterSize.THREE_QUARTERS;
             case "1" -> MeterSize.ONE;
             case "1-1/2" -> MeterSize.ONE_AND_A_HALF;
-            default -> MeterSize.TWO;
+            case "2" -> MeterSize.TWO;
+            default -> throw new AssertionError("no meter of " + size);
         };
     }
 
     /** All points of the curve; each must lie in the row's range. */
     private static Map<String, Double> backflow(String type) {
-        BackflowKind kind = type.equals("reduced-pressure assembly")
-                ? BackflowKind.REDUCED_PRESSURE
-                : BackflowKind.PRESSURE_VACUUM_BREAKER;
+        BackflowKind kind =
+                switch (type) {
+                    case "reduced-pressure assembly" -> BackflowKind.REDUCED_PRESSURE;
+                    case "pressure vacuum breaker" -> BackflowKind.PRESSURE_VACUUM_BREAKER;
+                    default -> throw new AssertionError("no curve for a " + type);
+                };
         Map<String, Double> psi = new TreeMap<>();
         for (double loss : kind.losses()) {
             psi.put("#" + loss, loss / PSI_HEAD);
@@ -260,7 +298,8 @@ public class PublishedHydraulicsTest {
             case "several non-coplanar 90 degree bends" -> StraightPipe.BeforePointSensor.BENDS_NOT_IN_ONE_PLANE;
             case "convergent 18 to 36 degrees" -> StraightPipe.BeforePointSensor.CONVERGENT;
             case "fully open butterfly valve" -> StraightPipe.BeforePointSensor.BUTTERFLY_VALVE;
-            default -> StraightPipe.BeforePointSensor.PLUG_VALVE;
+            case "fully open plug valve" -> StraightPipe.BeforePointSensor.PLUG_VALVE;
+            default -> throw new AssertionError("no length after a " + disturbance);
         };
     }
 
@@ -269,7 +308,8 @@ public class PublishedHydraulicsTest {
             case "single 90 degree bend" -> StraightPipe.NearOrificeMeter.BEND;
             case "two 90 degree bends in perpendicular planes" ->
                 StraightPipe.NearOrificeMeter.BENDS_IN_PERPENDICULAR_PLANES;
-            default -> StraightPipe.NearOrificeMeter.DOWNSTREAM;
+            case "downstream side, any fitting" -> StraightPipe.NearOrificeMeter.DOWNSTREAM;
+            default -> throw new AssertionError("no length for a " + fitting);
         };
     }
 
