@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import provingyard.TestYards;
 import provingyard.numeric.RandomStreams;
+import provingyard.reference.ReferenceRow;
 import provingyard.scenario.Catalogue;
 import provingyard.scenario.Point;
 import provingyard.scenario.Scenario;
@@ -367,10 +368,10 @@ class SensorsTest {
 
     @Test
     void toppsCurve() {
-        assertEquals(0.0298, SoilSensor.topp(3), 2e-4);
-        assertEquals(0.1883, SoilSensor.topp(10), 2e-4);
-        assertEquals(0.3454, SoilSensor.topp(20), 2e-4);
-        assertEquals(0.5102, SoilSensor.topp(40), 2e-4);
+        ReferenceRow.all().stream()
+                .filter(row -> row.id().matches("topp-\\d+"))
+                .forEach(row -> assertEquals(
+                        row.expected().asDouble(), SoilSensor.topp(row.in("Ka")), row.tolerance(), row.toString()));
         for (double water = 0.02; water < 0.55; water += 0.01) {
             assertEquals(water, SoilSensor.topp(SoilSensor.permittivity(water)), 1e-9);
         }
