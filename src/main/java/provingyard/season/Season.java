@@ -51,6 +51,7 @@ public final class Season {
     private final Ground ground;
     private final Course.Twin twin;
     private final StoredHeat heat;
+    private final Spots spots;
     private final Tally tally;
     private final LeakLog leakLog;
     private final IceLog iceLog;
@@ -79,6 +80,7 @@ public final class Season {
         twin = new Course.Twin(course);
         storeAtStart = ground.totals().store();
         heat = StoredHeat.none();
+        spots = new Spots(site);
         tally = new Tally();
         leakLog = new LeakLog(scenario, faults);
         iceLog = new IceLog(scenario.yard().surfaces());
@@ -105,6 +107,7 @@ public final class Season {
         ground = other.ground.copy();
         twin = other.twin.copy();
         heat = other.heat.copy();
+        spots = new Spots(site);
         tally = other.tally.copy();
         leakLog = other.leakLog.copy();
         iceLog = other.iceLog.copy();
@@ -252,7 +255,7 @@ public final class Season {
         Watering landed = water(forcing, now.windFrom());
         ground.step(forcing, landed);
         heat.advance(now);
-        SeasonSurroundings surroundings = new SeasonSurroundings(site, now, heat, ground, flows, landed);
+        SeasonSurroundings surroundings = new SeasonSurroundings(site, spots, now, heat, ground, flows, landed);
         readings = sensors.minute(tick, surroundings, SensorTroubles.of(site.scenario(), leakLog.active()));
         note(now);
         tick++;

@@ -13,7 +13,8 @@ import provingyard.world.weather.Weather;
 import provingyard.world.yard.Yard;
 
 /** What the world is like around each sensor in one minute. */
-record SeasonSurroundings(Site site, Weather now, StoredHeat heat, Ground ground, WaterFlows flows, Watering landed)
+record SeasonSurroundings(
+        Site site, Spots spots, Weather now, StoredHeat heat, Ground ground, WaterFlows flows, Watering landed)
         implements Surroundings {
 
     /** Spray reaches a catcher in full below this height in m, and none above {@link #SPRAY_GONE}. */
@@ -23,7 +24,7 @@ record SeasonSurroundings(Site site, Weather now, StoredHeat heat, Ground ground
     private static final double SPRAY_GONE = 3.0;
 
     private Spot spot(Point at, double height) {
-        return site.spot(at, height);
+        return spots.of(at, height);
     }
 
     @Override
