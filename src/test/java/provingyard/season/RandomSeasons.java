@@ -1,5 +1,6 @@
 package provingyard.season;
 
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
@@ -38,7 +39,7 @@ final class RandomSeasons {
         ny = 8 + random.nextInt(17);
         east = nx * CELL;
         north = ny * CELL;
-        days = 1 + random.nextInt(3);
+        days = 1 + random.nextInt(2) + random.nextInt(5) / 4;
         root = SeasonDocument.tree(frame(seed));
     }
 
@@ -426,7 +427,7 @@ final class RandomSeasons {
 
     private void add(String list, String format, Object... values) {
         String item = text(format, values);
-        ((com.fasterxml.jackson.databind.node.ArrayNode) root.at(list))
+        ((ArrayNode) root.at(list))
                 .add(SeasonDocument.tree("{'it': " + item + "}").get("it"));
     }
 

@@ -1,7 +1,7 @@
 package provingyard.season;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.json.JsonReadFeature;
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -20,7 +20,7 @@ record SeasonDocument(ObjectNode root) {
     static ObjectNode tree(String text) {
         try {
             return (ObjectNode) JSON.readTree(text);
-        } catch (com.fasterxml.jackson.core.JsonProcessingException e) {
+        } catch (JsonProcessingException e) {
             throw new IllegalArgumentException(text, e);
         }
     }
@@ -64,10 +64,5 @@ record SeasonDocument(ObjectNode root) {
         Season season = season();
         season.liveToEnd();
         return season;
-    }
-
-    /** What a document says after being read and written again, which is metric. */
-    static SeasonDocument of(JsonNode node) {
-        return new SeasonDocument((ObjectNode) node);
     }
 }
