@@ -153,7 +153,7 @@ final class RandomSeasons {
                             number(between(0, 100)),
                             number(between(0, 7))));
         }
-        return "{'kind': 'scripted', 'dewPointBelowMinimum': '1 °C', 'windRose': [1, 2, 1, 1, 3, 1, 1, 2],"
+        return "{'kind': 'scripted', 'dewPointBelowMinimum': '1 K', 'windRose': [1, 2, 1, 1, 3, 1, 1, 2],"
                 + " 'windMeasuredAt': '2 m', 'days': [" + listed + "]}";
     }
 
