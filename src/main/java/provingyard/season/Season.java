@@ -173,6 +173,11 @@ public final class Season {
         return site;
     }
 
+    /** The ground as it is; not to be changed. */
+    Ground ground() {
+        return ground;
+    }
+
     /** The set-up in force. */
     public SetUp setUp() {
         return setUp;
