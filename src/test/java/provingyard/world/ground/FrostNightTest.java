@@ -41,7 +41,7 @@ class FrostNightTest {
         int last = -1;
         for (int m = 0; m < EVENING; m++) {
             MinuteForcing now = minute(m, low, wind, cloud);
-            ground.step(now, m >= WATERED_AT && m < WATERED_AT + 10 ? Plots.filled(4, 1e-4) : null);
+            ground.step(now, m >= WATERED_AT && m < WATERED_AT + 10 ? Watering.of(Plots.filled(4, 1e-4)) : null);
             lowestAir = Math.min(lowestAir, now.air());
             mostIce = Math.max(mostIce, ground.iceMm(0));
             if (ground.iceMm(0) >= 0.1) {
@@ -97,7 +97,9 @@ class FrostNightTest {
         Ground ground = new Ground(Plots.of(0.6, 0, "wwd", "dww"), GroundSettings.usual(4));
         for (int m = 0; m < EVENING; m++) {
             Totals before = ground.totals();
-            ground.step(minute(m, low, wind, cloud), m >= waters && m < waters + 10 ? Plots.filled(6, depth) : null);
+            ground.step(
+                    minute(m, low, wind, cloud),
+                    m >= waters && m < waters + 10 ? Watering.of(Plots.filled(6, depth)) : null);
             Totals after = ground.totals();
             double came = after.irrigation() - before.irrigation();
             double left = after.walkEvaporation() - before.walkEvaporation() + after.runoff() - before.runoff();
