@@ -67,6 +67,8 @@ public final class Season {
     private SetUp setUp;
     private double spent;
     private boolean raining;
+    private long unsolved;
+    private boolean solved = true;
     private long tick;
 
     private Season(Site site, RandomStreams streams, Course course, FaultTimeline faults, int days, SetUp first) {
@@ -123,6 +125,8 @@ public final class Season {
         setUp = other.setUp;
         spent = other.spent;
         raining = other.raining;
+        unsolved = other.unsolved;
+        solved = other.solved;
         tick = other.tick;
     }
 
@@ -256,6 +260,7 @@ public final class Season {
         }
         decide();
         flows = site.waterworks().flows(open, masterOpen, leakLog.active());
+        noteSolution();
         MinuteForcing forcing = Course.forcing(now);
         Watering landed = water(forcing, now.windFrom());
         ground.step(forcing, landed);
@@ -264,6 +269,17 @@ public final class Season {
         readings = sensors.minute(tick, surroundings, SensorTroubles.of(site.scenario(), leakLog.active()));
         note(now);
         tick++;
+    }
+
+    private void noteSolution() {
+        boolean now = flows.problem() == null;
+        if (!now) {
+            unsolved++;
+        }
+        if (solved && !now) {
+            events.add(new SeasonEvent(tick, SeasonEvent.Kind.PIPES_NOT_SOLVED, "pipes", Map.of()));
+        }
+        solved = now;
     }
 
     private void decide() {
@@ -349,6 +365,11 @@ public final class Season {
     /** Fingerprint of ledger, leaks and events. */
     public String ledgerHash() {
         return LedgerHash.of(outcome(), events);
+    }
+
+    /** Minutes in which the pipes' flows could not be worked out; with any, the season's numbers cannot be trusted. */
+    public long unsolvedMinutes() {
+        return unsolved;
     }
 
     /** What a technician reads at the controller: runs and nights so far. */

@@ -1,5 +1,6 @@
 package provingyard.season;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import net.jqwik.api.ForAll;
@@ -47,6 +48,7 @@ class WaterIsConservedTest {
 
     private static void assertBothBalancesClose(Season season) {
         Ledger ledger = season.ledger();
+        assertEquals(0, season.unsolvedMinutes(), () -> "pipes at minute " + season.tick());
         assertTrue(ledger.water().closure() < CLOSURE, () -> "minute " + season.tick() + ": " + ledger.water());
         assertTrue(
                 ledger.irrigation().closure() < CLOSURE, () -> "minute " + season.tick() + ": " + ledger.irrigation());
