@@ -4,12 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import provingyard.scenario.FaultPlan;
 import provingyard.scenario.Scenario;
 import provingyard.scenario.Sites;
 
 /** Two faults of one valve: what they do together does not depend on which is listed first. */
+@Tag("unit")
 class StuckValvesTest {
 
     private static final Scenario SITE = Sites.open("tansy-row").orThrow();
