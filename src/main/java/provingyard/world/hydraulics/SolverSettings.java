@@ -10,6 +10,11 @@ package provingyard.world.hydraulics;
  */
 public record SolverSettings(double relativeFlowChange, double headResidualM, int maxIterations) {
 
-    /** 1e-8 and 1e-6 m, 300 iterations. */
-    public static final SolverSettings DEFAULT = new SolverSettings(1e-8, 1e-6, 300);
+    /** Accuracy 1e-8: what the program itself solves to. */
+    public static final SolverSettings DEFAULT = atAccuracy(1e-8);
+
+    /** An accuracy as relative flow change, with heads to a hundred times as many metres (1e-8: 1e-6 m), 300 iterations. */
+    public static SolverSettings atAccuracy(double relativeFlowChange) {
+        return new SolverSettings(relativeFlowChange, 100 * relativeFlowChange, 300);
+    }
 }
