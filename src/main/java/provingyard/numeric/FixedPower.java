@@ -19,15 +19,17 @@ public final class FixedPower {
     private static final double SHORT_SERIES = 2;
     private static final long MANTISSA_MASK = 0x000fffffffffffffL;
     private static final long ONE_BITS = 0x3ff0000000000000L;
+    /** The mantissa's bits that name the part, and the bits of 1 and of half a part: together the part's middle. */
+    private static final long PART_MASK = MANTISSA_MASK & -1L << (52 - PARTS_BITS);
+
+    private static final long MIDDLE_BITS = ONE_BITS | 1L << (51 - PARTS_BITS);
     private static final Map<Double, FixedPower> MADE = new ConcurrentHashMap<>();
 
-    private static final double[] MIDDLE = new double[PARTS];
     private static final double[] INVERSE_MIDDLE = new double[PARTS];
 
     static {
         for (int i = 0; i < PARTS; i++) {
-            MIDDLE[i] = 1.0 + (i + 0.5) / PARTS;
-            INVERSE_MIDDLE[i] = 1.0 / MIDDLE[i];
+            INVERSE_MIDDLE[i] = 1.0 / middle(i);
         }
     }
 
@@ -51,7 +53,7 @@ public final class FixedPower {
             ofPowerOfTwo[e] = StrictMath.pow(Double.longBitsToDouble((long) e << 52), exponent);
         }
         for (int i = 0; i < PARTS; i++) {
-            ofMiddle[i] = StrictMath.pow(MIDDLE[i], exponent);
+            ofMiddle[i] = StrictMath.pow(middle(i), exponent);
         }
         c2 = exponent * (exponent - 1) / 2;
         c3 = c2 * (exponent - 2) / 3;
@@ -63,6 +65,10 @@ public final class FixedPower {
         c9 = c8 * (exponent - 8) / 9;
         c10 = c9 * (exponent - 9) / 10;
         isSteep = Math.abs(exponent) > SHORT_SERIES;
+    }
+
+    private static double middle(int part) {
+        return 1.0 + (part + 0.5) / PARTS;
     }
 
     /** The function for an exponent of -20 to 20; made once and kept, about 18 kB each. */
@@ -86,7 +92,8 @@ public final class FixedPower {
             return StrictMath.pow(x, exponent);
         }
         int part = (int) (bits >>> (52 - PARTS_BITS)) & (PARTS - 1);
-        double t = (Double.longBitsToDouble((bits & MANTISSA_MASK) | ONE_BITS) - MIDDLE[part]) * INVERSE_MIDDLE[part];
+        double c = Double.longBitsToDouble((bits & PART_MASK) | MIDDLE_BITS);
+        double t = (Double.longBitsToDouble((bits & MANTISSA_MASK) | ONE_BITS) - c) * INVERSE_MIDDLE[part];
         double tail = isSteep ? t * (c6 + t * (c7 + t * (c8 + t * (c9 + t * c10)))) : 0;
         double series = t * (exponent + t * (c2 + t * (c3 + t * (c4 + t * (c5 + tail)))));
         double middle = ofMiddle[part];

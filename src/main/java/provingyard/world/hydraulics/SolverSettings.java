@@ -4,8 +4,8 @@ package provingyard.world.hydraulics;
  * When the solver stops.
  *
  * @param relativeFlowChange sum of flow changes over sum of flows in one iteration, below which it may stop
- * @param headResidualM largest misfit of a link's or outlet's law before that iteration, and largest change of a
- *     head in it, m
+ * @param headResidualM largest misfit of a link's or outlet's law when last looked at, before that iteration or after
+ *     it, and largest change of a head in it, m
  * @param maxIterations tries before it reports that it did not converge
  */
 public record SolverSettings(double relativeFlowChange, double headResidualM, int maxIterations) {
