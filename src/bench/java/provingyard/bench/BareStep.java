@@ -17,6 +17,8 @@ public class BareStep {
 
     private static final FixedPower POWER = FixedPower.withExponent(0.852);
 
+    private static final int LANES = 16;
+
     /** Number of nodes. */
     @Param({"120", "600"})
     public int nodes;
@@ -32,12 +34,12 @@ public class BareStep {
     private double[] misfit;
     private double[] change;
 
-    /** A tree that branches now and then, leaves first, its root joined to a source. */
+    /** Side by side so many chains of pipes, as laterals are, from their ends to a source. */
     @Setup
     public void build() {
         parent = new int[nodes];
         for (int i = 0; i < nodes; i++) {
-            parent[i] = Math.min(nodes, i + 1 + i % 3);
+            parent[i] = Math.min(nodes, i + LANES);
         }
         resistance = filled(1e5, nodes);
         flow = filled(1e-4, nodes);

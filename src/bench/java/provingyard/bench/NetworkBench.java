@@ -51,7 +51,8 @@ public class NetworkBench {
         public void build() {
             SprinklerYard yard = SprinklerYard.ofNodes(nodes);
             state = yard.network().newState();
-            solver = new NetworkSolver(yard.network(), SolverSettings.atAccuracy(accuracy));
+            solver = new NetworkSolver(
+                    yard.network(), accuracy == 1e-8 ? SolverSettings.DEFAULT : SolverSettings.COARSE);
             valves = new int[yard.zones()];
             for (int z = 0; z < valves.length; z++) {
                 valves[z] = yard.valve(z);

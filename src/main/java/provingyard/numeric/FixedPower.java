@@ -95,7 +95,9 @@ public final class FixedPower {
         double c = Double.longBitsToDouble((bits & PART_MASK) | MIDDLE_BITS);
         double t = (Double.longBitsToDouble((bits & MANTISSA_MASK) | ONE_BITS) - c) * INVERSE_MIDDLE[part];
         double tail = isSteep ? t * (c6 + t * (c7 + t * (c8 + t * (c9 + t * c10)))) : 0;
-        double series = t * (exponent + t * (c2 + t * (c3 + t * (c4 + t * (c5 + tail)))));
+        // In pairs (Estrin 1960), so that the processor need not wait for each term in turn.
+        double tt = t * t;
+        double series = t * ((exponent + t * c2) + tt * ((c3 + t * c4) + tt * (c5 + tail)));
         double middle = ofMiddle[part];
         return ofPowerOfTwo[e] * (middle + middle * series);
     }

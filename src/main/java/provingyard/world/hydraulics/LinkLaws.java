@@ -178,38 +178,26 @@ final class LinkLaws {
             return;
         }
         switch (form[l]) {
-            case POWER -> evaluatePower(l, q);
+            case POWER -> evaluatePlain(l, q);
             case DARCY -> evaluateDarcy(l, q);
             case CURVE -> evaluateCurve(l, q);
             default -> evaluatePump(l, q);
         }
     }
 
-    /**
-     * Losses and conductances of many links with a plain power law.
-     *
-     * @param links their places
-     * @param count how many of these
-     * @param flow flows by place, m3/s
-     * @param lossOf gets the losses by place, m
-     * @param conductanceOf gets 1 / slope by place, m3/s per m
-     */
-    void evaluatePlain(int[] links, int count, double[] flow, double[] lossOf, double[] conductanceOf) {
-        for (int a = 0; a < count; a++) {
-            int l = links[a];
-            double q = flow[l];
-            double size = Math.abs(q);
-            if (size <= floorFlow[l]) {
-                lossOf[l] = floor[l] * q;
-                conductanceOf[l] = 1 / floor[l];
-            } else {
-                // No test for r = 0 here: a valve costs less with the power than with a branch that misses.
-                double friction = r[l] * POWER_0_852.of(size);
-                double minor = k[l] * size;
-                lossOf[l] = Math.copySign(size * (friction + minor) + shift[l], q);
-                conductanceOf[l] = 1 / (Constants.HAZEN_FLOW_EXPONENT * friction + 2 * minor);
-            }
+    /** Sets {@link #loss} and {@link #slope} of a link with a plain power law for a flow q, m3/s. */
+    void evaluatePlain(int l, double q) {
+        double size = Math.abs(q);
+        if (size <= floorFlow[l]) {
+            loss = floor[l] * q;
+            slope = floor[l];
+            return;
         }
+        // No test for r = 0 here: an open valve costs less with the power than with a branch that misses.
+        double friction = r[l] * POWER_0_852.of(size);
+        double minor = k[l] * size;
+        loss = Math.copySign(size * (friction + minor) + shift[l], q);
+        slope = Constants.HAZEN_FLOW_EXPONENT * friction + 2 * minor;
     }
 
     /**
@@ -247,19 +235,6 @@ final class LinkLaws {
             q = next > low && next < high ? next : 0.5 * (low + high);
         }
         return sign * q;
-    }
-
-    private void evaluatePower(int l, double q) {
-        double size = Math.abs(q);
-        if (size <= floorFlow[l]) {
-            loss = floor[l] * q;
-            slope = floor[l];
-            return;
-        }
-        double friction = r[l] == 0 ? 0 : r[l] * POWER_0_852.of(size);
-        double minor = k[l] * size;
-        loss = Math.copySign(size * (friction + minor) + shift[l], q);
-        slope = Constants.HAZEN_FLOW_EXPONENT * friction + 2 * minor;
     }
 
     private void evaluateDarcy(int l, double q) {

@@ -46,12 +46,6 @@ public final class NetworkSolver {
     private final double[] linkConductance;
     private final double[] outletMisfit;
     private final double[] outletConductance;
-    /** Flow of an outlet over its k at the highest pressure there can be. */
-    private final double[] mostPerK;
-
-    private NetworkState limitsOf;
-    private long limitsVersion;
-    private double highestHead;
 
     private double changeSum;
     private double flowSum;
@@ -82,7 +76,6 @@ public final class NetworkSolver {
         linkConductance = new double[network.linkCount()];
         outletMisfit = new double[network.outletCount()];
         outletConductance = new double[network.outletCount()];
-        mostPerK = new double[network.outletCount()];
     }
 
     /** Solves in place, from the state's last solution if it has one. Anything but CONVERGED is not an answer. */
@@ -142,32 +135,36 @@ public final class NetworkSolver {
 
     /** No outlet can pass more than at the highest head there is; Newton's steps are held to that. */
     private void updateLimits(NetworkState s) {
-        if (limitsOf == s && limitsVersion == s.boundVersion) {
+        if (s.boundsKnown) {
             return;
         }
-        limitsOf = s;
-        limitsVersion = s.boundVersion;
-        highestHead = Double.NEGATIVE_INFINITY;
+        s.boundsKnown = true;
+        double highestHead = Double.NEGATIVE_INFINITY;
         for (int slot = net.junctions; slot < s.head.length; slot++) {
             highestHead = Math.max(highestHead, s.head[slot]);
         }
-        highestHead += net.pumpLift;
-        for (int o = 0; o < mostPerK.length; o++) {
-            double most = Math.max(highestHead - net.elevation[net.outletSlot[o]], 1e-3);
-            mostPerK[o] = s.law[o].flow(1, most);
-            s.outletFlow[o] = Math.min(s.outletFlow[o], s.solvedK[o] * mostPerK[o]);
+        s.highestHead = highestHead + net.pumpLift;
+        for (int o = 0; o < s.outletLimit.length; o++) {
+            s.outletLimit[o] = limit(s, o, s.solvedK[o]);
+            s.outletFlow[o] = Math.min(s.outletFlow[o], s.outletLimit[o]);
         }
+    }
+
+    private double limit(NetworkState s, int o, double k) {
+        double most = Math.max(s.highestHead - net.elevation[net.outletSlot[o]], 1e-3);
+        return s.law[o].flow(k, most);
     }
 
     private void start(NetworkState s) {
         if (!s.started) {
             s.started = true;
-            Arrays.fill(s.head, 0, net.junctions, highestHead);
+            Arrays.fill(s.head, 0, net.junctions, s.highestHead);
             System.arraycopy(net.startFlow, 0, s.flow, 0, s.flow.length);
             Arrays.fill(s.prv, NetworkState.PRV_ACTIVE);
-            for (int o = 0; o < mostPerK.length; o++) {
-                s.outletFlow[o] = 0.7 * s.k[o] * mostPerK[o];
+            for (int o = 0; o < s.outletLimit.length; o++) {
                 s.solvedK[o] = s.k[o];
+                s.outletLimit[o] = limit(s, o, s.k[o]);
+                s.outletFlow[o] = 0.7 * s.outletLimit[o];
             }
         }
         followNewK(s);
@@ -183,7 +180,8 @@ public final class NetworkSolver {
                 double q = s.solvedK[o] > 0
                         ? s.outletFlow[o] / s.solvedK[o] * k
                         : s.law[o].flow(k, s.head[slot] - net.elevation[slot]);
-                s.outletFlow[o] = Math.min(q, k * mostPerK[o]);
+                s.outletLimit[o] = limit(s, o, k);
+                s.outletFlow[o] = Math.min(q, s.outletLimit[o]);
                 s.solvedK[o] = k;
             }
         }
@@ -219,10 +217,10 @@ public final class NetworkSolver {
     }
 
     private void assemblePlainLinks(NetworkState s) {
-        laws.evaluatePlain(live.links, live.plainCount, s.flow, linkMisfit, linkConductance);
         for (int a = 0; a < live.plainCount; a++) {
             int l = live.links[a];
-            assembleLink(s, l, linkMisfit[l], linkConductance[l]);
+            laws.evaluatePlain(l, s.flow[l]);
+            assembleLink(s, l, laws.loss, 1 / laws.slope);
         }
     }
 
@@ -310,25 +308,39 @@ public final class NetworkSolver {
         Elimination e = net.elimination;
         for (int a = 0; a < live.slotCount; a++) {
             int column = live.slots[a];
+            int begin = e.start[column];
             int end = e.start[column + 1];
             double pivot = excess[column];
-            for (int i = e.start[column]; i < end; i++) {
+            for (int i = begin; i < end; i++) {
                 pivot -= off[i];
             }
             double inverse = 1 / pivot;
-            double rightHere = right[column];
-            double excessHere = excess[column];
-            int pair = e.pairStart[column];
-            for (int i = e.start[column]; i < end; i++) {
-                double factor = off[i] * inverse;
-                excess[e.row[i]] -= excessHere * factor;
-                right[e.row[i]] -= rightHere * factor;
-                for (int j = i + 1; j < end; j++) {
-                    off[e.pairTarget[pair++]] -= factor * off[j];
-                }
-                off[i] = factor;
-            }
             inversePivot[column] = inverse;
+            if (end - begin == 1) {
+                // Nearly all columns: those of a tree touch one later node only, and leave no fill.
+                double factor = off[begin] * inverse;
+                int row = e.row[begin];
+                excess[row] -= excess[column] * factor;
+                right[row] -= right[column] * factor;
+                off[begin] = factor;
+            } else {
+                eliminate(column, inverse);
+            }
+        }
+    }
+
+    private void eliminate(int column, double inverse) {
+        Elimination e = net.elimination;
+        int end = e.start[column + 1];
+        int pair = e.pairStart[column];
+        for (int i = e.start[column]; i < end; i++) {
+            double factor = off[i] * inverse;
+            excess[e.row[i]] -= excess[column] * factor;
+            right[e.row[i]] -= right[column] * factor;
+            for (int j = i + 1; j < end; j++) {
+                off[e.pairTarget[pair++]] -= factor * off[j];
+            }
+            off[i] = factor;
         }
     }
 
@@ -337,9 +349,15 @@ public final class NetworkSolver {
         Elimination e = net.elimination;
         for (int a = live.slotCount - 1; a >= 0; a--) {
             int column = live.slots[a];
+            int begin = e.start[column];
+            int end = e.start[column + 1];
             double x = right[column] * inversePivot[column];
-            for (int i = e.start[column]; i < e.start[column + 1]; i++) {
-                x -= off[i] * change[e.row[i]];
+            if (end - begin == 1) {
+                x -= off[begin] * change[e.row[begin]];
+            } else {
+                for (int i = begin; i < end; i++) {
+                    x -= off[i] * change[e.row[i]];
+                }
             }
             change[column] = x;
         }
@@ -359,20 +377,15 @@ public final class NetworkSolver {
                 headChange = size;
             }
         }
-        for (int a = 0; a < live.plainCount; a++) {
-            int l = live.links[a];
-            double old = s.flow[l];
-            double q = newtonFlow(s, l);
-            count(q, old);
-            s.flow[l] = q;
-        }
+        stepPlainLinks(s);
+        stepRootOutlets(s);
         for (int a = live.plainCount; a < live.linkCount; a++) {
             int l = live.links[a];
             if (!(net.isPrv[l] && s.prv[l] == NetworkState.PRV_ACTIVE)) {
                 stepLink(s, l);
             }
         }
-        for (int a = 0; a < live.outletCount; a++) {
+        for (int a = live.rootCount; a < live.outletCount; a++) {
             stepOutlet(s, live.outlets[a]);
         }
         for (int a = 0; a < live.prvCount; a++) {
@@ -383,6 +396,40 @@ public final class NetworkSolver {
                 s.flow[l] = q;
             }
         }
+    }
+
+    private void stepPlainLinks(NetworkState s) {
+        double changes = 0;
+        double flows = 0;
+        for (int a = 0; a < live.plainCount; a++) {
+            int l = live.links[a];
+            double q = newtonFlow(s, l);
+            changes += Math.abs(q - s.flow[l]);
+            flows += Math.abs(q);
+            s.flow[l] = q;
+        }
+        changeSum += changes;
+        flowSum += flows;
+    }
+
+    /** Outlets that flow and go on to flow; the few others one by one. */
+    private void stepRootOutlets(NetworkState s) {
+        double changes = 0;
+        double flows = 0;
+        for (int a = 0; a < live.rootCount; a++) {
+            int o = live.outlets[a];
+            double old = s.outletFlow[o];
+            double q = old + (change[net.outletSlot[o]] - outletMisfit[o]) * outletConductance[o];
+            if (old > 0 && q > 0 && q <= s.outletLimit[o]) {
+                changes += Math.abs(q - old);
+                flows += q;
+                s.outletFlow[o] = q;
+            } else {
+                stepOutlet(s, o);
+            }
+        }
+        changeSum += changes;
+        flowSum += flows;
     }
 
     private double newtonFlow(NetworkState s, int l) {
@@ -419,7 +466,7 @@ public final class NetworkSolver {
                 q = pressure > 0 ? 0.1 * old : 0;
             }
         }
-        q = Math.min(q, s.k[o] * mostPerK[o]);
+        q = Math.min(q, s.outletLimit[o]);
         turned |= q > 0 != old > 0;
         count(q, old);
         s.outletFlow[o] = q;

@@ -36,8 +36,12 @@ public final class NetworkState {
 
     /** Counts changes of what is live, and of the kind of an outlet's law. */
     long structureVersion;
-    /** Counts changes of bounds: source heads and outlets' exponents. */
-    long boundVersion;
+    /** Highest head there can be, m, and each outlet's flow there for the k that its flow belongs to, m3/s. */
+    double highestHead;
+
+    final double[] outletLimit;
+    /** False after a change of a source's head or an outlet's exponent. */
+    boolean boundsKnown;
 
     boolean started;
     SolveStatus status = SolveStatus.NOT_SOLVED;
@@ -52,6 +56,7 @@ public final class NetworkState {
         law = new OutletLaw[k.length];
         inverseKSquared = new double[k.length];
         solvedK = new double[k.length];
+        outletLimit = new double[k.length];
         for (int o = 0; o < k.length; o++) {
             int place = network.outletPlace[o];
             law[place] = OutletLaw.withExponent(network.outletN[o]);
@@ -83,7 +88,9 @@ public final class NetworkState {
         liveOutlet = o.liveOutlet.clone();
         balance = new double[head.length];
         structureVersion = o.structureVersion;
-        boundVersion = o.boundVersion;
+        highestHead = o.highestHead;
+        outletLimit = o.outletLimit.clone();
+        boundsKnown = o.boundsKnown;
         started = o.started;
         status = o.status;
         iterations = o.iterations;
@@ -142,7 +149,7 @@ public final class NetworkState {
         int place = network.outletPlace[outlet];
         if (law[place].exponent() != newN) {
             structureVersion++;
-            boundVersion++;
+            boundsKnown = false;
             law[place] = OutletLaw.withExponent(newN);
         }
     }
@@ -163,7 +170,7 @@ public final class NetworkState {
             throw new IllegalArgumentException("node " + node + " is no source, or head " + headM + " is not finite");
         }
         head[network.slotOf[node]] = headM;
-        boundVersion++;
+        boundsKnown = false;
     }
 
     /** Forgets the last solution, so that the next solve starts cold. */
