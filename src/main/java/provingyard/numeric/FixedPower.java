@@ -17,12 +17,9 @@ public final class FixedPower {
     private static final int PARTS = 1 << PARTS_BITS;
     private static final int EXPONENTS = 2047;
     private static final double SHORT_SERIES = 2;
-    private static final long MANTISSA_MASK = 0x000fffffffffffffL;
+    private static final long WITHIN_PART_MASK = (1L << (52 - PARTS_BITS)) - 1;
     private static final long ONE_BITS = 0x3ff0000000000000L;
-    /** The mantissa's bits that name the part, and the bits of 1 and of half a part: together the part's middle. */
-    private static final long PART_MASK = MANTISSA_MASK & -1L << (52 - PARTS_BITS);
-
-    private static final long MIDDLE_BITS = ONE_BITS | 1L << (51 - PARTS_BITS);
+    private static final double FIRST_MIDDLE = 1 + 0.5 / PARTS;
     private static final Map<Double, FixedPower> MADE = new ConcurrentHashMap<>();
 
     private static final double[] INVERSE_MIDDLE = new double[PARTS];
@@ -92,12 +89,13 @@ public final class FixedPower {
             return StrictMath.pow(x, exponent);
         }
         int part = (int) (bits >>> (52 - PARTS_BITS)) & (PARTS - 1);
-        double c = Double.longBitsToDouble((bits & PART_MASK) | MIDDLE_BITS);
-        double t = (Double.longBitsToDouble((bits & MANTISSA_MASK) | ONE_BITS) - c) * INVERSE_MIDDLE[part];
-        double tail = isSteep ? t * (c6 + t * (c7 + t * (c8 + t * (c9 + t * c10)))) : 0;
+        // The distance from the part's middle is the same in the first part, where it is exact too.
+        double inFirstPart = Double.longBitsToDouble((bits & WITHIN_PART_MASK) | ONE_BITS);
+        double t = (inFirstPart - FIRST_MIDDLE) * INVERSE_MIDDLE[part];
+        double high = isSteep ? c5 + t * (c6 + t * (c7 + t * (c8 + t * (c9 + t * c10)))) : c5;
         // In pairs (Estrin 1960), so that the processor need not wait for each term in turn.
         double tt = t * t;
-        double series = t * ((exponent + t * c2) + tt * ((c3 + t * c4) + tt * (c5 + tail)));
+        double series = t * ((exponent + t * c2) + tt * ((c3 + t * c4) + tt * high));
         double middle = ofMiddle[part];
         return ofPowerOfTwo[e] * (middle + middle * series);
     }

@@ -100,7 +100,7 @@ public final class NetworkSolver {
         assemble(s);
         for (int i = 1; i <= settings.maxIterations(); i++) {
             factor();
-            substituteBack();
+            moveHeads(s);
             step(s);
             s.iterations = i;
             boolean settled = live.prvCount == 0 || !switchRegulators(s, i);
@@ -344,9 +344,10 @@ public final class NetworkSolver {
         }
     }
 
-    /** Solves for the change of the heads, by slot; zero at sources. */
-    double[] substituteBack() {
+    /** Back substitution: adds the change to the heads and returns it by slot; zero at sources. */
+    double[] moveHeads(NetworkState s) {
         Elimination e = net.elimination;
+        double largest = 0;
         for (int a = live.slotCount - 1; a >= 0; a--) {
             int column = live.slots[a];
             int begin = e.start[column];
@@ -360,23 +361,20 @@ public final class NetworkSolver {
                 }
             }
             change[column] = x;
+            s.head[column] += x;
+            double size = Math.abs(x);
+            if (size > largest) {
+                largest = size;
+            }
         }
+        headChange = largest;
         return change;
     }
 
     private void step(NetworkState s) {
         changeSum = 0;
         flowSum = 0;
-        headChange = 0;
         turned = false;
-        for (int a = 0; a < live.slotCount; a++) {
-            int slot = live.slots[a];
-            s.head[slot] += change[slot];
-            double size = Math.abs(change[slot]);
-            if (size > headChange) {
-                headChange = size;
-            }
-        }
         stepPlainLinks(s);
         stepRootOutlets(s);
         for (int a = live.plainCount; a < live.linkCount; a++) {
