@@ -153,7 +153,10 @@ final class FormPass {
     }
 
     private void place(JsonNode value, String pointer) {
-        if (value.size() == 2 && value.get(0).isNumber() && value.get(1).isNumber()) {
+        if (value.isArray()
+                && value.size() == 2
+                && value.get(0).isNumber()
+                && value.get(1).isNumber()) {
             onYard.add(new OnYard(value.get(0).doubleValue(), value.get(1).doubleValue(), pointer));
         } else if (value.isArray()) {
             for (int i = 0; i < value.size(); i++) {

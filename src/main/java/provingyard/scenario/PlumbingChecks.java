@@ -34,13 +34,13 @@ final class PlumbingChecks {
     void run() {
         supply();
         for (int i = 0; i < plumbing.path("fittings").size(); i++) {
-            JsonNode fitting = plumbing.path("fittings").get(i);
+            JsonNode fitting = plumbing.path("fittings").path(i);
             String at = "/plumbing/fittings/" + i;
             along(fitting, at);
             needs(fitting, at);
         }
         for (int i = 0; i < tree.path("faults").size(); i++) {
-            fault(tree.path("faults").get(i), "/faults/" + i);
+            fault(tree.path("faults").path(i), "/faults/" + i);
         }
         sizes();
         zones();
@@ -116,7 +116,7 @@ final class PlumbingChecks {
             makes.put(m.path("id").asText(), sizes);
         });
         for (int i = 0; i < plumbing.path("pipes").size(); i++) {
-            JsonNode pipe = plumbing.path("pipes").get(i);
+            JsonNode pipe = plumbing.path("pipes").path(i);
             List<Double> sizes = makes.get(pipe.path("make").asText());
             double size = pipe.path("size").asDouble(Double.NaN);
             if (sizes != null && sizes.stream().noneMatch(s -> Math.abs(s - size) < 1e-4) && size > 0) {
@@ -146,7 +146,7 @@ final class PlumbingChecks {
         tree.at("/schedule/zones").forEach(z -> running.add(z.path("zone").asText()));
         Set<String> reached = reached(plumbing.at("/supply/junction").asText());
         for (int i = 0; i < plumbing.path("fittings").size(); i++) {
-            JsonNode fitting = plumbing.path("fittings").get(i);
+            JsonNode fitting = plumbing.path("fittings").path(i);
             if (fitting.path("kind").asText().equals("zoneValve")) {
                 zone(fitting, "/plumbing/fittings/" + i, watered, running, reached);
             }

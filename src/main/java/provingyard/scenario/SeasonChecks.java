@@ -24,10 +24,10 @@ final class SeasonChecks {
         source();
         int days = tree.at("/season/days").asInt(0);
         for (int i = 0; i < tree.at("/weather/events").size(); i++) {
-            event(tree.at("/weather/events").get(i), "/weather/events/" + i, days);
+            event(tree.at("/weather/events").path(i), "/weather/events/" + i, days);
         }
         for (int i = 0; i < tree.path("faults").size(); i++) {
-            JsonNode day = tree.path("faults").get(i).at("/when/day");
+            JsonNode day = tree.path("faults").path(i).at("/when/day");
             day(day, "/faults/" + i + "/when/day", days);
         }
         scripted();
@@ -87,8 +87,8 @@ final class SeasonChecks {
     private void scripted() {
         JsonNode days = tree.at("/weather/source/days");
         for (int i = 0; i < days.size(); i++) {
-            double high = days.get(i).path("high").asDouble(Double.NaN);
-            double low = days.get(i).path("low").asDouble(Double.NaN);
+            double high = days.path(i).path("high").asDouble(Double.NaN);
+            double low = days.path(i).path("low").asDouble(Double.NaN);
             if (low > high) {
                 order("/weather/source/days/" + i, "low > high", "low \u2264 high");
             }
@@ -108,7 +108,7 @@ final class SeasonChecks {
             }
         }
         for (int i = 0; i < schedule.path("zones").size(); i++) {
-            double minutes = schedule.path("zones").get(i).path("runs").asDouble(Double.NaN) / 60;
+            double minutes = schedule.path("zones").path(i).path("runs").asDouble(Double.NaN) / 60;
             if (minutes > 120) {
                 findings.warn(
                         Code.PLA_ODD,
@@ -121,7 +121,7 @@ final class SeasonChecks {
 
     private void soils() {
         for (int i = 0; i < own.path("soils").size(); i++) {
-            JsonNode soil = own.path("soils").get(i);
+            JsonNode soil = own.path("soils").path(i);
             double wilting = soil.path("wiltingPoint").asDouble(Double.NaN);
             double capacity = soil.path("fieldCapacity").asDouble(Double.NaN);
             double saturation = soil.path("saturation").asDouble(Double.NaN);
@@ -144,14 +144,14 @@ final class SeasonChecks {
             findings.error(Code.REF_NEEDS, "", "serviceCall", "call");
         }
         for (int i = 0; i < tree.at("/call/pool").size(); i++) {
-            int fault = tree.at("/call/pool").get(i).asInt(-1);
+            int fault = tree.at("/call/pool").path(i).asInt(-1);
             int most = tree.path("faults").size() - 1;
             if (fault > most) {
                 findings.error(Code.SCH_RANGE, "/call/pool/" + i, fault + "", "0", most + "");
             }
         }
         for (int i = 0; i < tree.at("/lesson/about").size(); i++) {
-            String kind = tree.at("/lesson/about").get(i).asText();
+            String kind = tree.at("/lesson/about").path(i).asText();
             if (tune && tree.path("kit").path(kind).isNull()) {
                 findings.warn(Code.REF_NEEDS, "/kit", "lesson", kind);
             }

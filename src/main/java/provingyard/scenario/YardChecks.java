@@ -59,7 +59,7 @@ final class YardChecks {
         String base = yard.path("base").asText();
         boolean known = yard.path("surfaces").findValuesAsText("id").contains(base);
         for (int i = 0; i < yard.path("surfaces").size(); i++) {
-            JsonNode surface = yard.path("surfaces").get(i);
+            JsonNode surface = yard.path("surfaces").path(i);
             String at = "/yard/surfaces/" + i;
             String id = surface.path("id").asText();
             int corners = surface.path("outline").size();
@@ -92,7 +92,7 @@ final class YardChecks {
 
     private void structures(JsonNode yard) {
         for (int i = 0; i < yard.path("structures").size(); i++) {
-            JsonNode structure = yard.path("structures").get(i);
+            JsonNode structure = yard.path("structures").path(i);
             String kind = structure.path("kind").asText();
             boolean closed = kind.equals("building") || kind.equals("canopy");
             int corners = structure.path("outline").size();

@@ -47,11 +47,11 @@ final class SetUpChecks {
 
     void run() {
         for (int i = 0; i < tree.path("sensors").size(); i++) {
-            sensor(tree.path("sensors").get(i), "/sensors/" + i);
+            sensor(tree.path("sensors").path(i), "/sensors/" + i);
         }
         kit();
         for (int i = 0; i < tree.path("interlocks").size(); i++) {
-            interlock(tree.path("interlocks").get(i), "/interlocks/" + i);
+            interlock(tree.path("interlocks").path(i), "/interlocks/" + i);
         }
         flowWatch(tree.path("flowWatch"), "/flowWatch");
         schedule(tree.path("schedule"), "/schedule");
@@ -165,7 +165,7 @@ final class SetUpChecks {
 
     private void zones(JsonNode names, String at) {
         for (int i = 0; i < names.size(); i++) {
-            named(names.get(i), "zone", zones, at + "/" + i);
+            named(names.path(i), "zone", zones, at + "/" + i);
         }
     }
 
@@ -178,7 +178,7 @@ final class SetUpChecks {
             named(watch.path("sensor"), "flow sensor", flow, at + "/sensor");
         }
         for (int i = 0; i < watch.path("expected").size(); i++) {
-            JsonNode zone = watch.path("expected").get(i).path("zone");
+            JsonNode zone = watch.path("expected").path(i).path("zone");
             named(zone, "zone", zones, at + "/expected/" + i + "/zone");
         }
     }
@@ -193,7 +193,7 @@ final class SetUpChecks {
             findings.error(Code.SET_LOCKED, at, "schedule");
         }
         for (int i = 0; i < schedule.path("zones").size(); i++) {
-            JsonNode zone = schedule.path("zones").get(i).path("zone");
+            JsonNode zone = schedule.path("zones").path(i).path("zone");
             named(zone, "zone", zones, at + "/zones/" + i + "/zone");
         }
     }
