@@ -24,6 +24,9 @@ public final class NetworkSolver {
     /** A sum of flow changes this small is as good as none, m3/s: for a network where nothing flows. */
     private static final double STILL_M3_S = 1e-11;
 
+    /** Part of the misfit allowed before the last step that may be left after it. */
+    private static final double LEFT_SHARE = 0.01;
+
     /** After so many iterations without an answer Newton's steps are taken to run in a circle. */
     private static final int DESCEND_EVERY = 40;
 
@@ -93,8 +96,8 @@ public final class NetworkSolver {
     }
 
     /**
-     * Newton's steps. One ends them when it was small and the laws held before it; they hold the better after it. If
-     * they did not quite hold before, the next step's assembly looks at them again, and that step may not be needed.
+     * Newton's steps. One ends them when it was small and the laws held before it; they hold far better after it. If they
+     * did not quite hold before, the next step's assembly looks at them again, and that step may not be needed.
      */
     private boolean iterate(NetworkState s) {
         assemble(s);
@@ -113,7 +116,7 @@ public final class NetworkSolver {
                 mayEnd = false;
             }
             assemble(s);
-            if (mayEnd && lawsHold()) {
+            if (mayEnd && misfit <= LEFT_SHARE * settings.headResidualM()) {
                 return true;
             }
         }
@@ -121,16 +124,12 @@ public final class NetworkSolver {
     }
 
     private boolean isConverged() {
-        return isSmallStep() && lawsHold();
+        return isSmallStep() && misfit <= settings.headResidualM();
     }
 
     private boolean isSmallStep() {
         boolean flowsStand = changeSum <= settings.relativeFlowChange() * flowSum || changeSum <= STILL_M3_S;
         return flowsStand && !turned && headChange <= settings.headResidualM();
-    }
-
-    private boolean lawsHold() {
-        return misfit <= settings.headResidualM();
     }
 
     /** No outlet can pass more than at the highest head there is; Newton's steps are held to that. */
