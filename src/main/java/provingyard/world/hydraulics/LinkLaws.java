@@ -22,11 +22,6 @@ final class LinkLaws {
 
     private static final double FLOOR = 1e-3;
     private static final double FLOOR_NO_LOSS = 1e-5;
-    private static final int R = 0;
-    private static final int K = 1;
-    private static final int SHIFT = 2;
-    private static final int FLOOR_FLOW = 3;
-    private static final int STRIDE = 4;
     private static final int POWER = 0;
     private static final int DARCY = 1;
     private static final int CURVE = 2;
@@ -35,10 +30,11 @@ final class LinkLaws {
 
     private final int[] form;
     private final boolean[] oneWay;
-    /** r, k, shift and floor flow of each link side by side: the four that every plain link needs at once. */
-    private final double[] coefficient;
-
+    private final double[] r;
+    private final double[] k;
     private final double[] floor;
+    private final double[] floorFlow;
+    private final double[] shift;
     private final double[] relativeRoughness;
     private final double[] reynoldsPerFlow;
     private final double[] atRest;
@@ -55,8 +51,11 @@ final class LinkLaws {
         int n = laws.size();
         this.oneWay = oneWay.clone();
         form = new int[n];
-        coefficient = new double[STRIDE * n];
+        r = new double[n];
+        k = new double[n];
         floor = new double[n];
+        floorFlow = new double[n];
+        shift = new double[n];
         relativeRoughness = new double[n];
         reynoldsPerFlow = new double[n];
         atRest = new double[n];
@@ -80,8 +79,11 @@ final class LinkLaws {
     private LinkLaws(LinkLaws o) {
         form = o.form;
         oneWay = o.oneWay;
-        coefficient = o.coefficient;
+        r = o.r;
+        k = o.k;
         floor = o.floor;
+        floorFlow = o.floorFlow;
+        shift = o.shift;
         relativeRoughness = o.relativeRoughness;
         reynoldsPerFlow = o.reynoldsPerFlow;
         atRest = o.atRest;
@@ -98,15 +100,15 @@ final class LinkLaws {
     private void setPower(int l, LinkLaw.Power law) {
         form[l] = POWER;
         power[l] = POWER_0_852;
-        coefficient[STRIDE * l + R] = law.r();
-        coefficient[STRIDE * l + K] = law.k();
+        r[l] = law.r();
+        k[l] = law.k();
         setFloor(l, Constants.HAZEN_FLOW_EXPONENT);
     }
 
     private void setDarcy(int l, LinkLaw.Darcy law) {
         form[l] = DARCY;
-        coefficient[STRIDE * l + R] = law.resistance();
-        coefficient[STRIDE * l + K] = law.k();
+        r[l] = law.resistance();
+        k[l] = law.k();
         relativeRoughness[l] = law.relativeRoughness();
         reynoldsPerFlow[l] = law.reynoldsPerFlow();
         floor[l] = FLOOR_NO_LOSS;
@@ -126,14 +128,14 @@ final class LinkLaws {
     private void setPump(int l, LinkLaw.PumpCurve law) {
         form[l] = PUMP;
         power[l] = FixedPower.withExponent(law.c() - 1);
-        coefficient[STRIDE * l + R] = law.b();
+        r[l] = law.b();
         atRest[l] = -law.h0();
         setFloor(l, law.c());
     }
 
     /** Finds the flow at which the slope of r q^m + k q^2 reaches the floor, by bisection in log scale. */
     private void setFloor(int l, double m) {
-        floor[l] = coefficient[STRIDE * l + R] == 0 && coefficient[STRIDE * l + K] == 0 ? FLOOR_NO_LOSS : FLOOR;
+        floor[l] = r[l] == 0 && k[l] == 0 ? FLOOR_NO_LOSS : FLOOR;
         double low = -700;
         double high = 5;
         for (int i = 0; i < 100; i++) {
@@ -148,15 +150,14 @@ final class LinkLaws {
         if (m <= 1) {
             // The slope falls with flow: no floor needed but at zero, where it has no bound.
             q = 1e-9;
-            floor[l] = coefficient[STRIDE * l + R] * Deterministic.pow(q, m - 1);
+            floor[l] = r[l] * Deterministic.pow(q, m - 1);
         }
-        coefficient[STRIDE * l + FLOOR_FLOW] = q;
-        coefficient[STRIDE * l + SHIFT] = floor[l] * q
-                - q * (coefficient[STRIDE * l + R] * Deterministic.pow(q, m - 1) + coefficient[STRIDE * l + K] * q);
+        floorFlow[l] = q;
+        shift[l] = floor[l] * q - q * (r[l] * Deterministic.pow(q, m - 1) + k[l] * q);
     }
 
     private double powerSlope(int l, double m, double q) {
-        return m * coefficient[STRIDE * l + R] * Deterministic.pow(q, m - 1) + 2 * coefficient[STRIDE * l + K] * q;
+        return m * r[l] * Deterministic.pow(q, m - 1) + 2 * k[l] * q;
     }
 
     /** Whether the link lets no reverse flow pass. */
@@ -187,15 +188,15 @@ final class LinkLaws {
     /** Sets {@link #loss} and {@link #slope} of a link with a plain power law for a flow q, m3/s. */
     void evaluatePlain(int l, double q) {
         double size = Math.abs(q);
-        if (size <= coefficient[STRIDE * l + FLOOR_FLOW]) {
+        if (size <= floorFlow[l]) {
             loss = floor[l] * q;
             slope = floor[l];
             return;
         }
         // No test for r = 0 here: an open valve costs less with the power than with a branch that misses.
-        double friction = coefficient[STRIDE * l + R] * POWER_0_852.of(size);
-        double minor = coefficient[STRIDE * l + K] * size;
-        loss = Math.copySign(size * (friction + minor) + coefficient[STRIDE * l + SHIFT], q);
+        double friction = r[l] * POWER_0_852.of(size);
+        double minor = k[l] * size;
+        loss = Math.copySign(size * (friction + minor) + shift[l], q);
         slope = Constants.HAZEN_FLOW_EXPONENT * friction + 2 * minor;
     }
 
@@ -239,17 +240,17 @@ final class LinkLaws {
     private void evaluateDarcy(int l, double q) {
         double size = Math.abs(q);
         double re = reynoldsPerFlow[l] * size;
-        double minor = coefficient[STRIDE * l + K] * size;
+        double minor = k[l] * size;
         if (re <= 2000) {
-            double linear = Math.max(64 * coefficient[STRIDE * l + R] / reynoldsPerFlow[l], floor[l]);
+            double linear = Math.max(64 * r[l] / reynoldsPerFlow[l], floor[l]);
             loss = q * (linear + minor);
             slope = linear + 2 * minor;
             return;
         }
         double f = Friction.darcyFactor(re, relativeRoughness[l]);
         double fSlope = Friction.darcyFactorSlope(re, relativeRoughness[l]);
-        loss = q * (coefficient[STRIDE * l + R] * f * size + minor);
-        slope = coefficient[STRIDE * l + R] * size * (2 * f + fSlope) + 2 * minor;
+        loss = q * (r[l] * f * size + minor);
+        slope = r[l] * size * (2 * f + fSlope) + 2 * minor;
     }
 
     private void evaluateCurve(int l, double q) {
@@ -271,13 +272,13 @@ final class LinkLaws {
     }
 
     private void evaluatePump(int l, double q) {
-        if (q <= coefficient[STRIDE * l + FLOOR_FLOW]) {
+        if (q <= floorFlow[l]) {
             loss = atRest[l] + floor[l] * q;
             slope = floor[l];
             return;
         }
-        double part = coefficient[STRIDE * l + R] * power[l].of(q);
-        loss = atRest[l] + q * part + coefficient[STRIDE * l + SHIFT];
+        double part = r[l] * power[l].of(q);
+        loss = atRest[l] + q * part + shift[l];
         slope = (power[l].exponent() + 1) * part;
     }
 }
