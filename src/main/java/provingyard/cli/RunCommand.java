@@ -108,6 +108,9 @@ final class RunCommand implements Callable<Integer> {
         PrintWriter print = spec.commandLine().getOut();
         Display display = Display.of(common.units(), common.language());
         print.println(json ? result.json() : result.text(texts, display));
+        if (season.unsolvedMinutes() > 0) {
+            spec.commandLine().getErr().println(texts.say("season.unsolved", season.unsolvedMinutes()));
+        }
         if (out != null) {
             try {
                 SeasonPage.Story story = new SeasonPage.Story(season, standing, setUpName, withSeed, withDays);
@@ -120,7 +123,7 @@ final class RunCommand implements Callable<Integer> {
                 return Main.BAD_INPUT;
             }
         }
-        return Main.GOOD;
+        return season.unsolvedMinutes() > 0 ? Main.DID_NOT_HOLD : Main.GOOD;
     }
 
     private Optional<Mark> mark(Site ready, Texts texts, PrintWriter err) {

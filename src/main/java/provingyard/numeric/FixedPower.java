@@ -17,17 +17,16 @@ public final class FixedPower {
     private static final int PARTS = 1 << PARTS_BITS;
     private static final int EXPONENTS = 2047;
     private static final double SHORT_SERIES = 2;
-    private static final long MANTISSA_MASK = 0x000fffffffffffffL;
+    private static final long WITHIN_PART_MASK = (1L << (52 - PARTS_BITS)) - 1;
     private static final long ONE_BITS = 0x3ff0000000000000L;
+    private static final double FIRST_MIDDLE = 1 + 0.5 / PARTS;
     private static final Map<Double, FixedPower> MADE = new ConcurrentHashMap<>();
 
-    private static final double[] MIDDLE = new double[PARTS];
     private static final double[] INVERSE_MIDDLE = new double[PARTS];
 
     static {
         for (int i = 0; i < PARTS; i++) {
-            MIDDLE[i] = 1.0 + (i + 0.5) / PARTS;
-            INVERSE_MIDDLE[i] = 1.0 / MIDDLE[i];
+            INVERSE_MIDDLE[i] = 1.0 / middle(i);
         }
     }
 
@@ -51,7 +50,7 @@ public final class FixedPower {
             ofPowerOfTwo[e] = StrictMath.pow(Double.longBitsToDouble((long) e << 52), exponent);
         }
         for (int i = 0; i < PARTS; i++) {
-            ofMiddle[i] = StrictMath.pow(MIDDLE[i], exponent);
+            ofMiddle[i] = StrictMath.pow(middle(i), exponent);
         }
         c2 = exponent * (exponent - 1) / 2;
         c3 = c2 * (exponent - 2) / 3;
@@ -63,6 +62,10 @@ public final class FixedPower {
         c9 = c8 * (exponent - 8) / 9;
         c10 = c9 * (exponent - 9) / 10;
         isSteep = Math.abs(exponent) > SHORT_SERIES;
+    }
+
+    private static double middle(int part) {
+        return 1.0 + (part + 0.5) / PARTS;
     }
 
     /** The function for an exponent of -20 to 20; made once and kept, about 18 kB each. */
@@ -86,9 +89,13 @@ public final class FixedPower {
             return StrictMath.pow(x, exponent);
         }
         int part = (int) (bits >>> (52 - PARTS_BITS)) & (PARTS - 1);
-        double t = (Double.longBitsToDouble((bits & MANTISSA_MASK) | ONE_BITS) - MIDDLE[part]) * INVERSE_MIDDLE[part];
-        double tail = isSteep ? t * (c6 + t * (c7 + t * (c8 + t * (c9 + t * c10)))) : 0;
-        double series = t * (exponent + t * (c2 + t * (c3 + t * (c4 + t * (c5 + tail)))));
+        // The distance from the part's middle is the same in the first part, where it is exact too.
+        double inFirstPart = Double.longBitsToDouble((bits & WITHIN_PART_MASK) | ONE_BITS);
+        double t = (inFirstPart - FIRST_MIDDLE) * INVERSE_MIDDLE[part];
+        double high = isSteep ? c5 + t * (c6 + t * (c7 + t * (c8 + t * (c9 + t * c10)))) : c5;
+        // In pairs (Estrin 1960), so that the processor need not wait for each term in turn.
+        double tt = t * t;
+        double series = t * ((exponent + t * c2) + tt * ((c3 + t * c4) + tt * high));
         double middle = ofMiddle[part];
         return ofPowerOfTwo[e] * (middle + middle * series);
     }

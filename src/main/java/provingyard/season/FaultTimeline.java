@@ -42,7 +42,7 @@ record FaultTimeline(List<Begin> begins) {
         List<Begin> begins = new ArrayList<>();
         for (int i = 0; i < scenario.faults().size(); i++) {
             FaultPlan fault = scenario.faults().get(i);
-            UniformRandomProvider random = streams.sequence("fault." + i);
+            UniformRandomProvider random = streams.sequence(stream(scenario, i));
             double mean = fault.rate() * days / scenario.season().days();
             boolean happens = random.nextDouble() < 1 - Deterministic.exp(-mean);
             long tick = random.nextLong((long) days * MINUTES_A_DAY);
@@ -51,6 +51,15 @@ record FaultTimeline(List<Begin> begins) {
             }
         }
         return sorted(begins);
+    }
+
+    /** A fault's stream is named after what it is and where, so that the order of a list changes nobody's chance. */
+    private static String stream(Scenario scenario, int fault) {
+        FaultPlan plan = scenario.faults().get(fault);
+        long before = scenario.faults().subList(0, fault).stream()
+                .filter(f -> f.kind() == plan.kind() && f.on().equals(plan.on()))
+                .count();
+        return "fault." + plan.kind() + "." + plan.on() + "." + before;
     }
 
     private static FaultTimeline sorted(List<Begin> begins) {

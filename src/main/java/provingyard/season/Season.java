@@ -18,6 +18,7 @@ import provingyard.setup.Placement;
 import provingyard.setup.SetUp;
 import provingyard.world.ground.Ground;
 import provingyard.world.ground.MinuteForcing;
+import provingyard.world.ground.Watering;
 import provingyard.world.hydraulics.WaterFlows;
 import provingyard.world.weather.StoredHeat;
 import provingyard.world.weather.Weather;
@@ -30,7 +31,7 @@ import provingyard.world.weather.WeatherSeries;
 public final class Season {
 
     /** Version of the simulator's results; marks found by another version do not count. */
-    public static final String ENGINE = "3";
+    public static final String ENGINE = "4";
 
     private static final int MINUTES_A_DAY = 1440;
     private static final int SECONDS = 60;
@@ -50,6 +51,7 @@ public final class Season {
     private final Ground ground;
     private final Course.Twin twin;
     private final StoredHeat heat;
+    private final Spots spots;
     private final Tally tally;
     private final LeakLog leakLog;
     private final IceLog iceLog;
@@ -65,6 +67,8 @@ public final class Season {
     private SetUp setUp;
     private double spent;
     private boolean raining;
+    private long unsolved;
+    private boolean solved = true;
     private long tick;
 
     private Season(Site site, RandomStreams streams, Course course, FaultTimeline faults, int days, SetUp first) {
@@ -78,6 +82,7 @@ public final class Season {
         twin = new Course.Twin(course);
         storeAtStart = ground.totals().store();
         heat = StoredHeat.none();
+        spots = new Spots(site);
         tally = new Tally();
         leakLog = new LeakLog(scenario, faults);
         iceLog = new IceLog(scenario.yard().surfaces());
@@ -104,6 +109,7 @@ public final class Season {
         ground = other.ground.copy();
         twin = other.twin.copy();
         heat = other.heat.copy();
+        spots = new Spots(site);
         tally = other.tally.copy();
         leakLog = other.leakLog.copy();
         iceLog = other.iceLog.copy();
@@ -119,6 +125,8 @@ public final class Season {
         setUp = other.setUp;
         spent = other.spent;
         raining = other.raining;
+        unsolved = other.unsolved;
+        solved = other.solved;
         tick = other.tick;
     }
 
@@ -167,6 +175,11 @@ public final class Season {
     /** The site. */
     public Site site() {
         return site;
+    }
+
+    /** The ground as it is; not to be changed. */
+    Ground ground() {
+        return ground;
     }
 
     /** The set-up in force. */
@@ -247,14 +260,26 @@ public final class Season {
         }
         decide();
         flows = site.waterworks().flows(open, masterOpen, leakLog.active());
+        noteSolution();
         MinuteForcing forcing = Course.forcing(now);
-        double[] landed = water(forcing, now.windFrom());
+        Watering landed = water(forcing, now.windFrom());
         ground.step(forcing, landed);
         heat.advance(now);
-        SeasonSurroundings surroundings = new SeasonSurroundings(site, now, heat, ground, flows, landed);
+        SeasonSurroundings surroundings = new SeasonSurroundings(site, spots, now, heat, ground, flows, landed);
         readings = sensors.minute(tick, surroundings, SensorTroubles.of(site.scenario(), leakLog.active()));
         note(now);
         tick++;
+    }
+
+    private void noteSolution() {
+        boolean now = flows.problem() == null;
+        if (!now) {
+            unsolved++;
+        }
+        if (solved && !now) {
+            events.add(new SeasonEvent(tick, SeasonEvent.Kind.PIPES_NOT_SOLVED, "pipes", Map.of()));
+        }
+        solved = now;
     }
 
     private void decide() {
@@ -280,12 +305,12 @@ public final class Season {
         return new SeasonEvent(e.tick(), SeasonEvent.Kind.valueOf(e.kind().name()), e.subject(), e.cause(), e.values());
     }
 
-    /** Lets this minute's water fly and land; gives m of water on each cell, or null when nothing runs. */
-    private double[] water(MinuteForcing forcing, double windFrom) {
+    /** Lets this minute's water fly and land; null when nothing runs. */
+    private Watering water(MinuteForcing forcing, double windFrom) {
         Spraying.Landing landing = site.spraying().land(flows, forcing, windFrom);
         tally.minute(
                 flows.supply() * SECONDS, landing.lost(), landing.beyond(), landing.paved(), flows.leaked() * SECONDS);
-        return landing.depth();
+        return landing.watering();
     }
 
     private void note(Weather now) {
@@ -340,6 +365,11 @@ public final class Season {
     /** Fingerprint of ledger, leaks and events. */
     public String ledgerHash() {
         return LedgerHash.of(outcome(), events);
+    }
+
+    /** Minutes in which the pipes' flows could not be worked out; with any, the season's numbers cannot be trusted. */
+    public long unsolvedMinutes() {
+        return unsolved;
     }
 
     /** What a technician reads at the controller: runs and nights so far. */

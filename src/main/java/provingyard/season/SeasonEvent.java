@@ -44,6 +44,8 @@ public record SeasonEvent(long tick, Kind kind, String subject, String cause, Ma
         PLANTS_DRY,
         PLANTS_DIED,
         EXPECTED_RECORDED,
-        SET_UP_CHANGED
+        SET_UP_CHANGED,
+        /** The pipes' flows could not be worked out from this minute on; what follows cannot be trusted. */
+        PIPES_NOT_SOLVED
     }
 }

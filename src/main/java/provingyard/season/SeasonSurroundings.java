@@ -5,6 +5,7 @@ import provingyard.scenario.Catalogue;
 import provingyard.scenario.Point;
 import provingyard.sensor.Surroundings;
 import provingyard.world.ground.Ground;
+import provingyard.world.ground.Watering;
 import provingyard.world.hydraulics.WaterFlows;
 import provingyard.world.weather.Spot;
 import provingyard.world.weather.StoredHeat;
@@ -12,7 +13,8 @@ import provingyard.world.weather.Weather;
 import provingyard.world.yard.Yard;
 
 /** What the world is like around each sensor in one minute. */
-record SeasonSurroundings(Site site, Weather now, StoredHeat heat, Ground ground, WaterFlows flows, double[] landed)
+record SeasonSurroundings(
+        Site site, Spots spots, Weather now, StoredHeat heat, Ground ground, WaterFlows flows, Watering landed)
         implements Surroundings {
 
     /** Spray reaches a catcher in full below this height in m, and none above {@link #SPRAY_GONE}. */
@@ -22,7 +24,7 @@ record SeasonSurroundings(Site site, Weather now, StoredHeat heat, Ground ground
     private static final double SPRAY_GONE = 3.0;
 
     private Spot spot(Point at, double height) {
-        return site.spot(at, height);
+        return spots.of(at, height);
     }
 
     @Override
@@ -51,7 +53,7 @@ record SeasonSurroundings(Site site, Weather now, StoredHeat heat, Ground ground
             return 0;
         }
         int cell = site.yard().cellAt(at.x(), at.y());
-        return cell < 0 ? 0 : landed[cell] * sprayShare(height);
+        return cell < 0 ? 0 : landed.depth(cell) * sprayShare(height);
     }
 
     /** Share of the spray over a spot that still flies at a height in m. */

@@ -6,6 +6,7 @@ import provingyard.world.ground.MinuteForcing;
 import provingyard.world.ground.SprayAir;
 import provingyard.world.ground.SprayFate;
 import provingyard.world.ground.Sprinklers;
+import provingyard.world.ground.Watering;
 import provingyard.world.hydraulics.WaterFlows;
 
 /** Lets a minute's water fly from heads and drip lines and land; safe for several threads. */
@@ -17,12 +18,12 @@ final class Spraying {
     /**
      * Where a minute's water went, in m3.
      *
-     * @param depth m of water on each cell; null when nothing ran
+     * @param watering what landed; null when nothing ran
      * @param lost drifted off or evaporated before it landed
      * @param beyond thrown beyond the yard
      * @param paved landed on paving and buildings
      */
-    record Landing(double[] depth, double lost, double beyond, double paved) {
+    record Landing(Watering watering, double lost, double beyond, double paved) {
 
         static final Landing NONE = new Landing(null, 0, 0, 0);
     }
@@ -53,18 +54,18 @@ final class Spraying {
         if (flows.supply() <= LEAST_FLOW) {
             return Landing.NONE;
         }
-        double[] landed = null;
+        Watering landed = null;
         SprayFate fate = new SprayFate();
         SprayAir air = SprayAir.of(weather, windFrom);
         for (int h = 0; h < flows.heads().length; h++) {
             if (flows.heads()[h] > LEAST_FLOW) {
-                landed = landed == null ? new double[cells.count()] : landed;
+                landed = landed == null ? Watering.none(cells.count()) : landed;
                 sprinklers.spray(h, flows.heads()[h] * SECONDS, flows.headPressures()[h], air, landed, fate);
             }
         }
         for (int d = 0; d < flows.drips().length; d++) {
             if (flows.drips()[d] > LEAST_FLOW) {
-                landed = landed == null ? new double[cells.count()] : landed;
+                landed = landed == null ? Watering.none(cells.count()) : landed;
                 sprinklers.drip(d, flows.drips()[d] * SECONDS, landed, fate);
             }
         }

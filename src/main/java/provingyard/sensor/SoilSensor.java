@@ -4,6 +4,7 @@ import provingyard.numeric.RandomStreams;
 import provingyard.scenario.Catalogue;
 import provingyard.scenario.SensorKind;
 import provingyard.setup.Placement;
+import provingyard.world.ground.Dielectric;
 
 /**
  * A soil moisture sensor: it measures the soil's permittivity and turns it into water by a calibration.
@@ -56,8 +57,7 @@ public final class SoilSensor extends Sensor {
 
     /** Volume share of water of a mineral soil of a permittivity (Topp et al. 1980). */
     public static double topp(double permittivity) {
-        double k = permittivity;
-        return -5.3e-2 + k * (2.92e-2 + k * (-5.5e-4 + k * 4.3e-6));
+        return Dielectric.waterContent(permittivity);
     }
 
     /** Permittivity at which {@link #topp} gives a volume share: five Newton steps from its authors' inverse curve. */

@@ -8,9 +8,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import provingyard.TestYards;
 import provingyard.numeric.RandomStreams;
+import provingyard.reference.ReferenceRow;
 import provingyard.scenario.Catalogue;
 import provingyard.scenario.Point;
 import provingyard.scenario.Scenario;
@@ -21,6 +23,7 @@ import provingyard.setup.Placement;
 import provingyard.setup.SetUp;
 
 /** What each kind shows, against the truth that a test sets. */
+@Tag("unit")
 class SensorsTest {
 
     private static final Scenario SCENARIO = TestYards.lawn(20, 20).scenario();
@@ -365,10 +368,10 @@ class SensorsTest {
 
     @Test
     void toppsCurve() {
-        assertEquals(0.0298, SoilSensor.topp(3), 2e-4);
-        assertEquals(0.1883, SoilSensor.topp(10), 2e-4);
-        assertEquals(0.3454, SoilSensor.topp(20), 2e-4);
-        assertEquals(0.5102, SoilSensor.topp(40), 2e-4);
+        ReferenceRow.all().stream()
+                .filter(row -> row.id().matches("topp-\\d+"))
+                .forEach(row -> assertEquals(
+                        row.expected().asDouble(), SoilSensor.topp(row.in("Ka")), row.tolerance(), row.toString()));
         for (double water = 0.02; water < 0.55; water += 0.01) {
             assertEquals(water, SoilSensor.topp(SoilSensor.permittivity(water)), 1e-9);
         }

@@ -29,11 +29,8 @@ public final class Ground {
     private final GroundSettings settings;
     private final RootZone soil;
     private final Pavement pavement;
-    private final RunoffWay way;
+    private final WaterPass pass;
     private final int[][] pavedOf;
-    /** Water in m on its way to each place of the runoff's way. */
-    private final double[] runOn;
-
     private final double keptOff;
     private final Sum rain;
     private final Sum irrigation;
@@ -45,7 +42,7 @@ public final class Ground {
     private final Sum toPlants;
     private long minute;
     private long lastWater;
-    private long lastSpread;
+    private long lastMoved;
     /** Rain in m that fell since water last moved. */
     private double fallen;
 
@@ -59,9 +56,9 @@ public final class Ground {
         this.settings = settings;
         soil = new RootZone(cells, settings.startWetness());
         pavement = new Pavement(cells, settings.deepGround());
-        way = new RunoffWay(cells, soil.slotOf, pavement.slotOf);
+        RunoffWay way = new RunoffWay(cells, soil.slotOf, pavement.slotOf);
+        pass = new WaterPass(way, soil, pavement, settings.supply());
         pavedOf = pavedOf(cells);
-        runOn = new double[cells.count()];
         double off = 0;
         for (int c = 0; c < cells.count(); c++) {
             off += bare(c) ? 1 : 1 - cells.rainShare()[c];
@@ -83,9 +80,8 @@ public final class Ground {
         settings = from.settings;
         soil = from.soil.copy();
         pavement = from.pavement.copy();
-        way = from.way;
+        pass = from.pass.over(soil, pavement);
         pavedOf = from.pavedOf;
-        runOn = from.runOn.clone();
         keptOff = from.keptOff;
         rain = from.rain.copy();
         irrigation = from.irrigation.copy();
@@ -97,7 +93,7 @@ public final class Ground {
         toPlants = from.toPlants.copy();
         minute = from.minute;
         lastWater = from.lastWater;
-        lastSpread = from.lastSpread;
+        lastMoved = from.lastMoved;
         fallen = from.fallen;
         standing = from.standing;
         pendingReference = from.pendingReference;
@@ -117,14 +113,14 @@ public final class Ground {
     /**
      * Passes one minute.
      *
-     * @param landed irrigation that landed on each cell in m; null for none
+     * @param watering irrigation that landed; null for none
      */
-    public void step(MinuteForcing weather, double[] landed) {
+    public void step(MinuteForcing weather, Watering watering) {
         minute++;
         pendingReference += weather.reference();
         fallen += weather.rain();
-        if (landed != null || minute % RAIN_BEAT == 0) {
-            moveWater(weather, landed);
+        if (watering != null || minute % RAIN_BEAT == 0) {
+            moveWater(weather, watering);
         }
         sinceBeat++;
         if (sinceBeat >= DRY_BEAT || sinceBeat >= WET_BEAT && minute - lastWater <= DRY_BEAT) {
@@ -135,62 +131,23 @@ public final class Ground {
         pavement.minute(weather, walkEvaporation);
     }
 
-    private void moveWater(MinuteForcing weather, double[] landed) {
+    private void moveWater(MinuteForcing weather, Watering watering) {
         boolean since = standing || fallen > weather.rain();
-        int minutes = since ? (int) (minute - lastSpread) : 1;
-        lastSpread = minute;
-        if (fallen > 0 || landed != null) {
-            spread(weather, landed, minutes);
-        } else if (standing) {
-            standing = soil.soakIn(minute, minutes);
+        int minutes = since ? (int) (minute - lastMoved) : 1;
+        lastMoved = minute;
+        if (fallen == 0 && watering == null && !standing) {
+            return;
         }
-        fallen = 0;
-    }
-
-    private void spread(MinuteForcing weather, double[] landed, int minutes) {
         double fall = fallen;
-        double rainTemperature = rainTemperature(weather);
-        double left = fall * keptOff;
-        double watered = 0;
-        double leftPlants = 0;
-        double cameToPlants = 0;
-        standing = false;
-        double[] runOn = this.runOn;
-        for (int i = 0; i < runOn.length; i++) {
-            double rained = fall * way.rainShare[i];
-            double sprayed = landed == null ? 0 : landed[way.cell[i]];
-            double came = runOn[i];
-            int s = way.soilSlot[i];
-            if (rained + sprayed + came == 0 && (s < 0 || !soil.ponded(s))) {
-                continue;
-            }
-            runOn[i] = 0;
-            watered += sprayed;
-            double over;
-            if (s >= 0) {
-                over = soil.receive(s, rained + sprayed + came, minute, minutes);
-                standing |= soil.ponded(s);
-            } else if (way.pavedSlot[i] >= 0) {
-                over = wet(way.pavedSlot[i], rained + came, rainTemperature, sprayed);
-            } else {
-                over = sprayed + came;
-            }
-            if (over > 0) {
-                leftPlants += way.leavesPlants[i] ? over : 0;
-                cameToPlants += way.comesToPlants[i] ? over : 0;
-                if (way.down[i] < 0) {
-                    left += over;
-                } else {
-                    runOn[way.down[i]] += over;
-                }
-            }
-        }
+        fallen = 0;
+        pass.pass(fall, rainTemperature(weather), watering, minute, minutes);
+        standing = pass.anyStands();
         rain.add(fall * cells.count() * cells.area());
-        irrigation.add(watered * cells.area());
-        runoff.add(left * cells.area());
-        fromPlants.add(leftPlants * cells.area());
-        toPlants.add(cameToPlants * cells.area());
-        if (fall > 0 || watered > 0) {
+        irrigation.add(pass.watered() * cells.area());
+        runoff.add((fall * keptOff + pass.left()) * cells.area());
+        fromPlants.add(pass.leftPlants() * cells.area());
+        toPlants.add(pass.cameToPlants() * cells.area());
+        if (fall > 0 || pass.watered() > 0) {
             lastWater = minute;
         }
     }
@@ -198,17 +155,6 @@ public final class Ground {
     /** Half way to the dew point, near the wet bulb, not under freezing (common practice, no source). */
     private static double rainTemperature(MinuteForcing weather) {
         return Math.max(0, (weather.air() + weather.dewPoint()) / 2);
-    }
-
-    private double wet(int slot, double rainAndRunOn, double temperature, double sprayed) {
-        double over = 0;
-        if (rainAndRunOn > 0) {
-            over += pavement.receive(slot, rainAndRunOn, temperature);
-        }
-        if (sprayed > 0) {
-            over += pavement.receive(slot, sprayed, settings.supply());
-        }
-        return over;
     }
 
     private boolean bare(int cell) {

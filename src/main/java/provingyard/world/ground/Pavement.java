@@ -1,10 +1,7 @@
 package provingyard.world.ground;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
  * Temperature, film and ice of the paved cells.
@@ -21,22 +18,17 @@ final class Pavement {
     private static final int BEAT = 5;
     private static final double DEEP_LAG_MINUTES = 20 * 1440.0;
 
-    /** Water that a full hollow holds in m (common practice, no source). */
-    private static final double HOLLOW = 0.03;
-
     final int[] slotOf;
     final int count;
     private final double area;
-    private final Exposure[] exposures;
-    /** Class of each slot; of each class its exposure and its place among that exposure's classes. */
-    private final int[] classOf;
-
-    private final int[] exposureOf;
-    private final int[] placeOf;
-    private final double[] holds;
+    private final PavedClasses classes;
     private final double[] film;
     private final double[] ice;
-    private final boolean[] wet;
+    /** 1 for a wet slot, 0 for a dry one, whose film and ice here are 0. */
+    private final double[] wet;
+    /** What the last pass lost from each slot to the air. */
+    private final double[] lost;
+
     private final Columns[] dryColumns;
     private final Columns[] wetColumns;
     private final int[] dryCells;
@@ -46,18 +38,7 @@ final class Pavement {
 
     private final double[] poured;
     private final double[] pouredWarmth;
-    private final double[] meanFilm;
-    private final double[] meanIce;
-    /** What the last pass would have evaporated from, and froze on, the wet cells of each class, in m. */
-    private final double[] potential;
-
-    private final double[] freezes;
     private final double[][] takenUp;
-    /** The wet slots in rising order, as they were when last listed. */
-    private final int[] wetSlots;
-
-    private int listed;
-    private boolean listIsStale;
     private boolean pouring;
     private boolean frozen;
     private double deep;
@@ -66,57 +47,23 @@ final class Pavement {
 
     Pavement(GroundCells cells, double deepGround) {
         area = cells.area();
-        slotOf = new int[cells.count()];
-        Arrays.fill(slotOf, -1);
-        int n = 0;
-        Map<Integer, List<Integer>> byKey = new LinkedHashMap<>();
-        for (int c = 0; c < cells.count(); c++) {
-            if (cells.paved(c)) {
-                slotOf[c] = n++;
-                byKey.computeIfAbsent(Exposure.key(cells, c), key -> new ArrayList<>())
-                        .add(c);
-            }
+        classes = new PavedClasses(cells);
+        slotOf = classes.slotOf;
+        count = classes.count();
+        film = new double[count];
+        ice = new double[count];
+        wet = new double[count];
+        lost = new double[count];
+        dryCells = new int[classes.classes()];
+        for (int k = 0; k < dryCells.length; k++) {
+            dryCells[k] = classes.start[k + 1] - classes.start[k];
         }
-        count = n;
-        classOf = new int[n];
-        exposureOf = new int[byKey.size()];
-        placeOf = new int[byKey.size()];
-        dryCells = new int[byKey.size()];
-        Map<Integer, List<List<Integer>>> byPaving = new LinkedHashMap<>();
-        int next = 0;
-        for (List<Integer> members : byKey.values()) {
-            int paving = cells.paving()[members.get(0)];
-            List<List<Integer>> alike = byPaving.computeIfAbsent(paving, p -> new ArrayList<>());
-            exposureOf[next] = new ArrayList<>(byPaving.keySet()).indexOf(paving);
-            placeOf[next] = alike.size();
-            dryCells[next] = members.size();
-            alike.add(members);
-            for (int c : members) {
-                classOf[slotOf[c]] = next;
-            }
-            next++;
-        }
-        exposures = byPaving.values().stream().map(a -> new Exposure(cells, a)).toArray(Exposure[]::new);
-        holds = new double[n];
-        for (int c = 0; c < cells.count(); c++) {
-            if (slotOf[c] >= 0) {
-                double held = exposures[exposureOf[classOf[slotOf[c]]]].paving.filmHeld();
-                holds[slotOf[c]] = held + HOLLOW * cells.hollow()[c];
-            }
-        }
-        film = new double[n];
-        ice = new double[n];
-        wet = new boolean[n];
-        wetSlots = new int[n];
-        wetCells = new int[exposureOf.length];
-        joining = new int[exposureOf.length];
-        poured = new double[exposureOf.length];
-        pouredWarmth = new double[exposureOf.length];
-        meanFilm = new double[exposureOf.length];
-        meanIce = new double[exposureOf.length];
-        potential = new double[exposureOf.length];
-        freezes = new double[exposureOf.length];
-        takenUp = Arrays.stream(exposures).map(e -> new double[e.classes]).toArray(double[][]::new);
+        wetCells = new int[dryCells.length];
+        joining = new int[dryCells.length];
+        poured = new double[dryCells.length];
+        pouredWarmth = new double[dryCells.length];
+        takenUp =
+                Arrays.stream(classes.exposures).map(e -> new double[e.classes]).toArray(double[][]::new);
         dryColumns = columns();
         wetColumns = columns();
         for (Columns columns : dryColumns) {
@@ -126,7 +73,7 @@ final class Pavement {
     }
 
     private Columns[] columns() {
-        return Arrays.stream(exposures)
+        return Arrays.stream(classes.exposures)
                 .map(e -> new Columns(e.classes, e.slab, e.paving.emissivity()))
                 .toArray(Columns[]::new);
     }
@@ -135,14 +82,11 @@ final class Pavement {
         slotOf = from.slotOf;
         count = from.count;
         area = from.area;
-        exposures = from.exposures;
-        classOf = from.classOf;
-        exposureOf = from.exposureOf;
-        placeOf = from.placeOf;
-        holds = from.holds;
+        classes = from.classes;
         film = from.film.clone();
         ice = from.ice.clone();
         wet = from.wet.clone();
+        lost = new double[count];
         dryColumns = Arrays.stream(from.dryColumns).map(Columns::copy).toArray(Columns[]::new);
         wetColumns = Arrays.stream(from.wetColumns).map(Columns::copy).toArray(Columns[]::new);
         dryCells = from.dryCells.clone();
@@ -150,14 +94,7 @@ final class Pavement {
         joining = from.joining.clone();
         poured = from.poured.clone();
         pouredWarmth = from.pouredWarmth.clone();
-        meanFilm = from.meanFilm.clone();
-        meanIce = from.meanIce.clone();
-        potential = from.potential.clone();
-        freezes = from.freezes.clone();
         takenUp = Arrays.stream(from.takenUp).map(double[]::clone).toArray(double[][]::new);
-        wetSlots = from.wetSlots.clone();
-        listed = from.listed;
-        listIsStale = from.listIsStale;
         pouring = from.pouring;
         frozen = from.frozen;
         deep = from.deep;
@@ -171,44 +108,54 @@ final class Pavement {
 
     /** Number of exposure classes. */
     int classCount() {
-        return exposureOf.length;
+        return classes.classes();
     }
 
     /** Adds water (m) of a temperature (°C) to a cell and returns what runs off (m). */
     double receive(int s, double water, double temperature) {
-        int k = classOf[s];
-        if (!wet[s]) {
+        int k = classes.classOf[s];
+        if (wet[s] == 0) {
             wetten(s, k);
         }
         pouring = true;
         poured[k] += water;
         pouredWarmth[k] += water * temperature;
         double filled = film[s] + water;
-        double over = Math.max(0, Math.min(filled, filled + ice[s] - holds[s]));
+        double over = Math.max(0, Math.min(filled, filled + ice[s] - classes.holds[s]));
         film[s] = filled - over;
         return over;
     }
 
     private void wetten(int s, int k) {
-        Columns dry = dryColumns[exposureOf[k]];
+        Columns dry = dry(k);
         joining[k]++;
-        film[s] = dry.film(placeOf[k]);
-        ice[s] = dry.ice(placeOf[k]);
-        wet[s] = true;
-        listIsStale = true;
+        film[s] = dry.film(place(k));
+        ice[s] = dry.ice(place(k));
+        wet[s] = 1;
+    }
+
+    private int place(int k) {
+        return classes.placeOf[k];
+    }
+
+    private Columns dry(int k) {
+        return dryColumns[classes.exposureOf[k]];
+    }
+
+    private Columns wet(int k) {
+        return wetColumns[classes.exposureOf[k]];
     }
 
     /** The cells that came under water bring the heat of their class's dry column along. */
     private void joinWet() {
         for (int k = 0; k < joining.length; k++) {
             if (joining[k] > 0) {
-                Columns dry = dryColumns[exposureOf[k]];
-                wetColumns[exposureOf[k]].join(placeOf[k], wetCells[k], joining[k], dry);
+                wet(k).join(place(k), wetCells[k], joining[k], dry(k));
                 wetCells[k] += joining[k];
                 dryCells[k] -= joining[k];
                 joining[k] = 0;
                 if (dryCells[k] == 0) {
-                    dry.end(placeOf[k]);
+                    dry(k).end(place(k));
                 }
             }
         }
@@ -218,17 +165,16 @@ final class Pavement {
     private void joinDry() {
         for (int k = 0; k < joining.length; k++) {
             if (joining[k] > 0) {
-                Columns dry = dryColumns[exposureOf[k]];
-                Columns wetSide = wetColumns[exposureOf[k]];
-                int place = placeOf[k];
-                dry.join(place, dryCells[k], joining[k], wetSide);
+                Columns dry = dry(k);
+                int place = place(k);
+                dry.join(place, dryCells[k], joining[k], wet(k));
                 double share = dryCells[k] / (double) (dryCells[k] + joining[k]);
                 dry.cover(place, dry.film(place) * share, dry.ice(place) * share);
                 dryCells[k] += joining[k];
                 wetCells[k] -= joining[k];
                 joining[k] = 0;
                 if (wetCells[k] == 0) {
-                    wetSide.end(place);
+                    wet(k).end(place);
                 }
             }
         }
@@ -248,8 +194,8 @@ final class Pavement {
         boolean wetDue = anyWet && (sinceWet >= BEAT || wetAndCold());
         if (dryDue || wetDue) {
             SurfaceAir air = new SurfaceAir(weather);
-            for (int e = 0; e < exposures.length; e++) {
-                exposures[e].absorbed(air, takenUp[e]);
+            for (int e = 0; e < takenUp.length; e++) {
+                classes.exposures[e].absorbed(air, takenUp[e]);
             }
             if (dryDue) {
                 evaporation.add(area * passDry(air, 60.0 * sinceDry));
@@ -267,7 +213,7 @@ final class Pavement {
     private void mixPoured() {
         for (int k = 0; k < poured.length; k++) {
             if (poured[k] > 0) {
-                wetColumns[exposureOf[k]].pour(placeOf[k], poured[k] / wetCells[k], pouredWarmth[k] / poured[k]);
+                wet(k).pour(place(k), poured[k] / wetCells[k], pouredWarmth[k] / poured[k]);
                 poured[k] = 0;
                 pouredWarmth[k] = 0;
             }
@@ -292,50 +238,83 @@ final class Pavement {
     }
 
     private double passDry(SurfaceAir air, double seconds) {
-        for (int e = 0; e < exposures.length; e++) {
+        for (int e = 0; e < dryColumns.length; e++) {
             dryColumns[e].pass(air, takenUp[e], deep, seconds);
         }
-        double lost = 0;
+        double sum = 0;
         for (int k = 0; k < dryCells.length; k++) {
-            lost += dryCells[k] * dryColumns[exposureOf[k]].lost(placeOf[k]);
+            sum += dryCells[k] * dry(k).lost(place(k));
         }
-        return lost;
+        return sum;
     }
 
     private double passWet(SurfaceAir air, double seconds) {
-        if (listIsStale) {
-            listWetSlots();
-        }
-        coverWithMeans();
-        for (int e = 0; e < exposures.length; e++) {
-            wetColumns[e].pass(air, takenUp[e], deep, seconds);
-        }
         for (int k = 0; k < wetCells.length; k++) {
             if (wetCells[k] > 0) {
-                potential[k] = wetColumns[exposureOf[k]].potential(placeOf[k]);
-                freezes[k] = wetColumns[exposureOf[k]].frozen(placeOf[k]);
+                double cells = wetCells[k];
+                wet(k).cover(place(k), sum(film, k) / cells, sum(ice, k) / cells);
             }
         }
-        double lost = 0;
-        for (int i = 0; i < listed; i++) {
-            lost += passCell(wetSlots[i]);
+        for (int e = 0; e < wetColumns.length; e++) {
+            wetColumns[e].pass(air, takenUp[e], deep, seconds);
+        }
+        double sum = 0;
+        for (int k = 0; k < wetCells.length; k++) {
+            if (wetCells[k] > 0) {
+                passCells(k, wet(k).potential(place(k)), wet(k).frozen(place(k)));
+                sum += sum(lost, k);
+                letDryLeave(k);
+            }
         }
         joinDry();
-        return lost;
+        return sum;
+    }
+
+    /** Sum over a class's slots, in their order. */
+    private double sum(double[] values, int k) {
+        double sum = 0;
+        for (int s = classes.start[k]; s < classes.start[k + 1]; s++) {
+            sum += values[s];
+        }
+        return sum;
+    }
+
+    /** The wet cells of a class lose and freeze what they have of it; one plain loop, in which dry cells are left alone. */
+    private void passCells(int k, double potential, double freezes) {
+        int end = classes.start[k + 1];
+        for (int s = classes.start[k]; s < end; s++) {
+            double gone = wet[s] * Math.min(potential, film[s] + ice[s]);
+            double fromFilm = Math.min(gone, film[s]);
+            double water = film[s] - fromFilm;
+            double solid = Math.max(0, ice[s] - (gone - fromFilm));
+            double turns = wet[s] * Math.max(-solid, Math.min(water, freezes));
+            film[s] = water - turns;
+            ice[s] = solid + turns;
+            lost[s] = gone;
+        }
+    }
+
+    private void letDryLeave(int k) {
+        for (int s = classes.start[k]; s < classes.start[k + 1]; s++) {
+            if (wet[s] > 0 && film[s] == 0 && ice[s] == 0) {
+                wet[s] = 0;
+                joining[k]++;
+            }
+        }
     }
 
     private boolean lookForIce() {
-        boolean found = false;
-        for (int e = 0; e < exposures.length && !found; e++) {
-            found = dryColumns[e].anyIce();
+        for (Columns columns : dryColumns) {
+            if (columns.anyIce()) {
+                return true;
+            }
         }
-        if (listIsStale) {
-            listWetSlots();
+        for (int k = 0; k < wetCells.length; k++) {
+            if (wetCells[k] > 0 && sum(ice, k) > 0) {
+                return true;
+            }
         }
-        for (int i = 0; i < listed && !found; i++) {
-            found = ice[wetSlots[i]] > 0;
-        }
-        return found;
+        return false;
     }
 
     /** The ice as it is now. */
@@ -343,58 +322,13 @@ final class Pavement {
         if (!frozen) {
             return Frost.NONE;
         }
-        if (listIsStale) {
-            listWetSlots();
-        }
-        int[] slots = Arrays.copyOf(wetSlots, listed);
+        int[] slots = IntStream.range(0, count).filter(s -> wet[s] > 0).toArray();
         double[] wetIce = Arrays.stream(slots).mapToDouble(s -> ice[s]).toArray();
         double[] dryIce = new double[dryCells.length];
         for (int k = 0; k < dryIce.length; k++) {
-            dryIce[k] = dryCells[k] > 0 ? dryColumns[exposureOf[k]].ice(placeOf[k]) : 0;
+            dryIce[k] = dryCells[k] > 0 ? dry(k).ice(place(k)) : 0;
         }
-        return new Frost(slotOf, classOf, dryIce, slots, wetIce);
-    }
-
-    private void listWetSlots() {
-        listed = 0;
-        for (int s = 0; s < count; s++) {
-            if (wet[s]) {
-                wetSlots[listed++] = s;
-            }
-        }
-        listIsStale = false;
-    }
-
-    private void coverWithMeans() {
-        Arrays.fill(meanFilm, 0);
-        Arrays.fill(meanIce, 0);
-        for (int i = 0; i < listed; i++) {
-            int s = wetSlots[i];
-            meanFilm[classOf[s]] += film[s];
-            meanIce[classOf[s]] += ice[s];
-        }
-        for (int k = 0; k < wetCells.length; k++) {
-            if (wetCells[k] > 0) {
-                wetColumns[exposureOf[k]].cover(placeOf[k], meanFilm[k] / wetCells[k], meanIce[k] / wetCells[k]);
-            }
-        }
-    }
-
-    private double passCell(int s) {
-        int k = classOf[s];
-        double lost = Math.min(potential[k], film[s] + ice[s]);
-        double fromFilm = Math.min(lost, film[s]);
-        film[s] -= fromFilm;
-        ice[s] = Math.max(0, ice[s] - (lost - fromFilm));
-        double turns = Math.max(-ice[s], Math.min(film[s], freezes[k]));
-        film[s] -= turns;
-        ice[s] += turns;
-        if (film[s] == 0 && ice[s] == 0) {
-            wet[s] = false;
-            joining[k]++;
-            listIsStale = true;
-        }
-        return lost;
+        return new Frost(slotOf, classes.classOf, dryIce, slots, wetIce);
     }
 
     /** Whether any cell carries ice. */
@@ -413,21 +347,19 @@ final class Pavement {
 
     /** Film of a slot in m. */
     double film(int s) {
-        return wet[s] ? film[s] : dryOf(s).film(placeOf[classOf[s]]);
+        int k = classes.classOf[s];
+        return wet[s] > 0 ? film[s] : dry(k).film(place(k));
     }
 
     /** Ice of a slot in m of water. */
     double ice(int s) {
-        return wet[s] ? ice[s] : dryOf(s).ice(placeOf[classOf[s]]);
+        int k = classes.classOf[s];
+        return wet[s] > 0 ? ice[s] : dry(k).ice(place(k));
     }
 
     /** Surface temperature of a slot in °C. */
     double surface(int s) {
-        int k = classOf[s];
-        return (wet[s] ? wetColumns[exposureOf[k]] : dryOf(s)).surface(placeOf[k]);
-    }
-
-    private Columns dryOf(int s) {
-        return dryColumns[exposureOf[classOf[s]]];
+        int k = classes.classOf[s];
+        return (wet[s] > 0 ? wet(k) : dry(k)).surface(place(k));
     }
 }

@@ -11,10 +11,13 @@ import provingyard.scenario.Catalogue.Paving;
  */
 public final class PavementSlab {
 
-    private static final double SOIL_CONDUCTIVITY = 0.3;
-    private static final double SOIL_HEAT = 1600 * 800;
-    private static final double SOIL_DEPTH = 0.2;
-    private static final int SOIL_CELLS = 4;
+    /** Of the soil below: conductivity in W/(m K), heat capacity in J/(m3 K), depth in m, cells. */
+    static final double SOIL_CONDUCTIVITY = 0.3;
+
+    static final double SOIL_HEAT = 1600 * 800;
+    static final double SOIL_DEPTH = 0.2;
+    static final int SOIL_CELLS = 4;
+
     private static final double SLAB_CELL = 0.025;
 
     /** Largest usual coefficient of heat that leaves the surface, for stability, in W/(m2 K); more only in warm gales. */

@@ -51,10 +51,19 @@ final class RootZone {
     private final double[] store;
     private final double[] pond;
     private final double[] drying;
+    /** Available water when full, and what the last beat found and moved. */
+    private final double[] total;
+
+    private final double[] stress;
+    private final double[] drawn;
+    private final double[] drained;
+    private final double[] drainShare;
     private final boolean[] dead;
     private final WettingFronts fronts;
     private double dayReference;
     private double dryAreaDays;
+    private double drainMinutes;
+    private boolean thirsty;
 
     RootZone(GroundCells cells, double startWetness) {
         area = cells.area();
@@ -81,6 +90,11 @@ final class RootZone {
         store = new double[n];
         pond = new double[n];
         drying = new double[n];
+        total = new double[n];
+        stress = new double[n];
+        drawn = new double[n];
+        drained = new double[n];
+        drainShare = new double[n];
         dead = new boolean[n];
         SoilCurve[] bySoil = cells.soils().stream().map(SoilCurve::new).toArray(SoilCurve[]::new);
         SoilCurve[] curve = new SoilCurve[n];
@@ -102,6 +116,7 @@ final class RootZone {
         wilting[s] = soil.wiltingPoint() * plant.roots();
         field[s] = soil.fieldCapacity() * plant.roots();
         full[s] = soil.saturation() * plant.roots();
+        total[s] = field[s] - wilting[s];
         conductivity[s] = soil.conductivity() * cells.keeps()[c];
         soilOf[s] = cells.soil()[c];
         coefficient[s] = plant.coefficient();
@@ -129,6 +144,13 @@ final class RootZone {
         store = from.store.clone();
         pond = from.pond.clone();
         drying = from.drying.clone();
+        total = from.total;
+        stress = from.stress.clone();
+        drawn = new double[count];
+        drained = new double[count];
+        drainShare = from.drainShare.clone();
+        drainMinutes = from.drainMinutes;
+        thirsty = from.thirsty;
         dead = from.dead.clone();
         fronts = from.fronts.copy();
         dayReference = from.dayReference;
@@ -154,18 +176,6 @@ final class RootZone {
         return left - kept;
     }
 
-    /** Lets standing water soak in for some minutes where nothing is added; tells whether some still stands. */
-    boolean soakIn(long now, int minutes) {
-        boolean standing = false;
-        for (int s = 0; s < count; s++) {
-            if (pond[s] > 0) {
-                receive(s, 0, now, minutes);
-                standing |= pond[s] > 0;
-            }
-        }
-        return standing;
-    }
-
     /** Whether water stands on a cell. */
     boolean ponded(int s) {
         return pond[s] > 0;
@@ -179,35 +189,85 @@ final class RootZone {
      */
     void beat(double reference, double minutes, double allowedStress, Sum evapotranspiration, Sum percolation) {
         dayReference += reference - dayReference * minutes / DAY_MINUTES;
-        double dayMillimetres = 1000 * dayReference;
-        double drawnSum = 0;
-        double drainedSum = 0;
-        double drySum = 0;
-        double[] drainsBySoil = new double[tenths.length];
-        for (int i = 0; i < tenths.length; i++) {
-            drainsBySoil[i] = drainedShare(minutes, tenths[i]);
+        if (minutes != drainMinutes) {
+            shareOut(minutes);
+        }
+        draw(reference, 1000 * dayReference, 60 * minutes);
+        evapotranspiration.add(sum(drawn) * area);
+        percolation.add(sum(drained) * area);
+        if (thirsty || least(stress) < Math.max(allowedStress, DYING)) {
+            suffer(minutes, allowedStress);
+        }
+    }
+
+    /** What each slot drains of its water above field capacity within a beat of so many minutes. */
+    private void shareOut(double minutes) {
+        double[] bySoil = new double[tenths.length];
+        for (int i = 0; i < bySoil.length; i++) {
+            bySoil[i] = drainedShare(minutes, tenths[i]);
         }
         for (int s = 0; s < count; s++) {
-            double p = SoilWater.adjustedDepletion(depletion[s], coefficient[s] * dayMillimetres);
+            drainShare[s] = bySoil[soilOf[s]];
+        }
+        drainMinutes = minutes;
+    }
+
+    /** Plants draw, then the soil drains: one plain loop over flat arrays, which the compiler turns into vectors. */
+    private void draw(double reference, double dayMillimetres, double seconds) {
+        for (int s = 0; s < count; s++) {
+            double p = Math.min(0.8, Math.max(0.1, depletion[s] + 0.04 * (5 - coefficient[s] * dayMillimetres)));
             double available = store[s] - wilting[s];
-            double ks = Math.min(1, Math.max(0, available / ((1 - p) * (field[s] - wilting[s]))));
-            double drawn = Math.min(reference * draws[s] * ks, available);
-            double left = store[s] - drawn;
-            double drained =
-                    Math.min(Math.max(0, left - field[s]) * drainsBySoil[soilOf[s]], conductivity[s] * 60 * minutes);
-            store[s] = left - drained;
-            drawnSum += drawn;
-            drainedSum += drained;
-            drySum += dead[s] ? 0 : Math.max(0, allowedStress - ks);
-            drying[s] = ks < DYING ? drying[s] + minutes : 0;
+            double ks = Math.min(1, Math.max(0, available / ((1 - p) * total[s])));
+            double gone = Math.min(reference * draws[s] * ks, available);
+            double left = store[s] - gone;
+            double sinks = Math.min(Math.max(0, left - field[s]) * drainShare[s], conductivity[s] * seconds);
+            store[s] = left - sinks;
+            stress[s] = ks;
+            drawn[s] = gone;
+            drained[s] = sinks;
+        }
+    }
+
+    private void suffer(double minutes, double allowedStress) {
+        double drySum = 0;
+        thirsty = false;
+        for (int s = 0; s < count; s++) {
+            drySum += dead[s] ? 0 : Math.max(0, allowedStress - stress[s]);
+            drying[s] = stress[s] < DYING ? drying[s] + minutes : 0;
+            thirsty |= drying[s] > 0;
             if (drying[s] >= DAYS_TO_DIE * DAY_MINUTES && !dead[s]) {
                 dead[s] = true;
                 draws[s] *= BARE;
             }
         }
-        evapotranspiration.add(drawnSum * area);
-        percolation.add(drainedSum * area);
         dryAreaDays += drySum * area * minutes / DAY_MINUTES;
+    }
+
+    /** In four lanes, so that additions need not wait for each other; the order is fixed all the same. */
+    private static double sum(double[] values) {
+        double a = 0;
+        double b = 0;
+        double c = 0;
+        double d = 0;
+        int whole = values.length & ~3;
+        for (int i = 0; i < whole; i += 4) {
+            a += values[i];
+            b += values[i + 1];
+            c += values[i + 2];
+            d += values[i + 3];
+        }
+        for (int i = whole; i < values.length; i++) {
+            a += values[i];
+        }
+        return a + b + (c + d);
+    }
+
+    private static double least(double[] values) {
+        double least = Double.POSITIVE_INFINITY;
+        for (double v : values) {
+            least = Math.min(least, v);
+        }
+        return least;
     }
 
     private static double drainedShare(double minutes, double minutesToTenth) {

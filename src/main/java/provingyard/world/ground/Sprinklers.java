@@ -27,17 +27,22 @@ public final class Sprinklers {
     private static final int HIGHEST = 30;
 
     private final GroundCells cells;
+    private final int[] placeOf;
     private final List<Head> heads;
     private final List<Nozzle> nozzles = new ArrayList<>();
     private final List<Landing> lines = new ArrayList<>();
     private final Map<Long, Landing> landings = new ConcurrentHashMap<>();
 
-    /** A kernel with its shares on plants, paving and buildings. */
-    private record Landing(SprayKernel kernel, double[] byKind) {}
+    /** A kernel with its shares on plants, paving and buildings, and the bits of the places that it reaches. */
+    private record Landing(SprayKernel kernel, double[] byKind, long[] places) {}
 
     /** Heads and drip lines of a plumbing, in its order; nozzles by their id in the catalogue. */
     public Sprinklers(Plumbing plumbing, Catalogue catalogue, GroundCells cells) {
         this.cells = cells;
+        placeOf = new int[cells.count()];
+        for (int i = 0; i < placeOf.length; i++) {
+            placeOf[cells.order()[i]] = i;
+        }
         heads = List.copyOf(plumbing.heads());
         for (Head head : heads) {
             nozzles.add(catalogue.nozzles().stream()
@@ -98,21 +103,21 @@ public final class Sprinklers {
     }
 
     /**
-     * Lets a head throw a volume (m3): adds the depths in m to {@code landed} and tells the fate.
+     * Lets a head throw a volume (m3): adds what lands and tells the fate.
      *
      * @param pressure at the head in Pa
      */
-    public void spray(int head, double volume, double pressure, SprayAir air, double[] landed, SprayFate fate) {
+    public void spray(int head, double volume, double pressure, SprayAir air, Watering landed, SprayFate fate) {
         double lost = volume * lossShare(head, pressure, air);
         Landing landing = landing(head, pressure, air.wind(), air.windFrom());
-        landing.kernel().addTo(landed, volume - lost, cells.area());
+        landed.add(landing.kernel(), volume - lost, cells.area(), landing.places());
         fate.add(volume, lost, landing.kernel(), landing.byKind());
     }
 
     /** Lets a drip line give a volume (m3), in equal parts by its emitters; nothing drifts. */
-    public void drip(int line, double volume, double[] landed, SprayFate fate) {
+    public void drip(int line, double volume, Watering landed, SprayFate fate) {
         Landing landing = lines.get(line);
-        landing.kernel().addTo(landed, volume, cells.area());
+        landed.add(landing.kernel(), volume, cells.area(), landing.places());
         fate.add(volume, 0, landing.kernel(), landing.byKind());
     }
 
@@ -168,11 +173,13 @@ public final class Sprinklers {
 
     private Landing landing(SprayKernel kernel) {
         double[] byKind = new double[3];
+        long[] places = new long[Watering.words(cells.count())];
         for (int i = 0; i < kernel.cells().length; i++) {
             int c = kernel.cells()[i];
+            places[placeOf[c] >> 6] |= 1L << placeOf[c];
             byKind[cells.planted(c) ? 0 : cells.paved(c) ? 1 : 2] += kernel.shares()[i];
         }
-        return new Landing(kernel, byKind);
+        return new Landing(kernel, byKind, places);
     }
 
     /** Emitters at equal steps along a line's way, half a step from its ends. */

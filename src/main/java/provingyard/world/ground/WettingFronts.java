@@ -11,6 +11,9 @@ import java.util.Arrays;
  * the zone's water kept (Ogden and Saghafian 1997, rectangular profile; from memory). A new pulse starts a front in soil
  * of that content, hence takes in fast at first, until it overtakes the old front: so cycle and soak works for the right
  * reason. After a day's pause, or when the zone has spread through the root zone, the event is over.
+ *
+ * <p>Water that comes no faster than the saturated conductivity always soaks in and builds no front of its own: it only
+ * thickens the zone that is there.
  */
 final class WettingFronts {
 
@@ -66,18 +69,21 @@ final class WettingFronts {
      */
     double takeIn(int s, double available, double store, long now, int minutes) {
         long pause = now - lastWet[s] - minutes;
+        double seconds = minutes * MINUTE;
+        boolean slow = available <= conductivity[s] * seconds;
         if (pause > 0) {
+            if (slow) {
+                zone[s] += zone[s] > 0 ? available : 0;
+                return available;
+            }
             afterPause(s, pause, store);
         }
         lastWet[s] = now;
         double saturation = curve[s].soil.saturation();
-        double suction = curve[s].soil.suction();
-        double seconds = minutes * MINUTE;
         double content = depth[s] > 0 ? ambient[s] + zone[s] / depth[s] : saturation;
         double missing = saturation - content;
         if (missing > 1e-6) {
-            double taken =
-                    Math.min(available, GreenAmpt.quadratic(conductivity[s], suction * missing, pulse[s], seconds));
+            double taken = slow ? available : Math.min(available, capacity(s, missing, pulse[s], seconds));
             pulse[s] += taken;
             if (pulse[s] >= missing * depth[s]) {
                 zone[s] += pulse[s];
@@ -87,10 +93,14 @@ final class WettingFronts {
             return taken;
         }
         double fills = saturation - ambient[s];
-        double taken = Math.min(available, GreenAmpt.quadratic(conductivity[s], suction * fills, zone[s], seconds));
+        double taken = slow ? available : Math.min(available, capacity(s, fills, zone[s], seconds));
         zone[s] += taken;
         depth[s] = zone[s] / fills;
         return taken;
+    }
+
+    private double capacity(int s, double fills, double before, double seconds) {
+        return GreenAmpt.quadratic(conductivity[s], curve[s].soil.suction() * fills, before, seconds);
     }
 
     private void afterPause(int s, long minutes, double store) {
@@ -112,9 +122,7 @@ final class WettingFronts {
     private void merge(int s) {
         zone[s] += pulse[s];
         pulse[s] = 0;
-        if (depth[s] <= 0) {
-            depth[s] = zone[s] / (curve[s].soil.saturation() - ambient[s]);
-        }
+        depth[s] = Math.max(depth[s], zone[s] / (curve[s].soil.saturation() - ambient[s]));
     }
 
     /** Depth of the zone after a pause of so many minutes; steps grow from half a minute. */
@@ -124,14 +132,15 @@ final class WettingFronts {
         double z = depth[s];
         double water = zone[s];
         double low = ambient[s];
-        double k = conductivity[s];
+        double rate = conductivity[s] / water;
         SoilCurve of = curve[s];
         double below = of.conductivity(low);
         double driveBelow = of.drive(low);
         double suction = of.soil.suction() / (1 - driveBelow);
         while (left > 0 && z < roots[s]) {
             double dt = Math.min(step, left);
-            double speed = k * of.speed(low + water / z, below, driveBelow, suction / z) * z / water;
+            double perDepth = 1 / z;
+            double speed = rate * z * of.speed(low + water * perDepth, below, driveBelow, suction * perDepth);
             z += Math.min(speed * dt, 0.25 * z);
             left -= dt;
             step *= 1.3;

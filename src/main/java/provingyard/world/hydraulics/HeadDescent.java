@@ -42,8 +42,8 @@ final class HeadDescent {
         for (int i = 0; i < STEPS && balance(s) > ENOUGH_M3_S; i++) {
             solver.assemble(s);
             solver.factor();
-            System.arraycopy(solver.substituteBack(), 0, direction, 0, direction.length);
             System.arraycopy(s.head, 0, origin, 0, origin.length);
+            System.arraycopy(solver.moveHeads(s), 0, direction, 0, direction.length);
             search(s);
         }
     }

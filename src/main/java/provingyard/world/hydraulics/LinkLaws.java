@@ -178,11 +178,26 @@ final class LinkLaws {
             return;
         }
         switch (form[l]) {
-            case POWER -> evaluatePower(l, q);
+            case POWER -> evaluatePlain(l, q);
             case DARCY -> evaluateDarcy(l, q);
             case CURVE -> evaluateCurve(l, q);
             default -> evaluatePump(l, q);
         }
+    }
+
+    /** Sets {@link #loss} and {@link #slope} of a link with a plain power law for a flow q, m3/s. */
+    void evaluatePlain(int l, double q) {
+        double size = Math.abs(q);
+        if (size <= floorFlow[l]) {
+            loss = floor[l] * q;
+            slope = floor[l];
+            return;
+        }
+        // No test for r = 0 here: an open valve costs less with the power than with a branch that misses.
+        double friction = r[l] * POWER_0_852.of(size);
+        double minor = k[l] * size;
+        loss = Math.copySign(size * (friction + minor) + shift[l], q);
+        slope = Constants.HAZEN_FLOW_EXPONENT * friction + 2 * minor;
     }
 
     /**
@@ -220,19 +235,6 @@ final class LinkLaws {
             q = next > low && next < high ? next : 0.5 * (low + high);
         }
         return sign * q;
-    }
-
-    private void evaluatePower(int l, double q) {
-        double size = Math.abs(q);
-        if (size <= floorFlow[l]) {
-            loss = floor[l] * q;
-            slope = floor[l];
-            return;
-        }
-        double friction = r[l] == 0 ? 0 : r[l] * POWER_0_852.of(size);
-        double minor = k[l] * size;
-        loss = Math.copySign(size * (friction + minor) + shift[l], q);
-        slope = Constants.HAZEN_FLOW_EXPONENT * friction + 2 * minor;
     }
 
     private void evaluateDarcy(int l, double q) {

@@ -28,7 +28,13 @@ final class LiveParts {
     final int[] prvs;
     int slotCount;
     int linkCount;
+    /** How many of the links are plain; they come first. */
+    int plainCount;
+
     int outletCount;
+    /** How many of the outlets have n = 0.5; they come first. */
+    int rootCount;
+
     int prvCount;
 
     LiveParts(Network network) {
@@ -90,11 +96,15 @@ final class LiveParts {
             }
         }
         linkCount = 0;
+        plainCount = 0;
         prvCount = 0;
         for (int l = 0; l < links.length; l++) {
             s.liveLink[l] = s.open[l] && s.liveNode[net.from[l]] && s.liveNode[net.to[l]];
             if (s.liveLink[l]) {
                 links[linkCount++] = l;
+                if (l < net.plainLinks) {
+                    plainCount++;
+                }
                 if (net.isPrv[l]) {
                     prvs[prvCount++] = l;
                 }
@@ -103,10 +113,20 @@ final class LiveParts {
         outletCount = 0;
         for (int o = 0; o < outlets.length; o++) {
             s.liveOutlet[o] = s.k[o] > 0 && s.liveNode[net.outletSlot[o]];
-            if (s.liveOutlet[o]) {
+            if (s.liveOutlet[o] && isRoot(s, o)) {
                 outlets[outletCount++] = o;
             }
         }
+        rootCount = outletCount;
+        for (int o = 0; o < outlets.length && outletCount < s.k.length; o++) {
+            if (s.liveOutlet[o] && !isRoot(s, o)) {
+                outlets[outletCount++] = o;
+            }
+        }
+    }
+
+    private static boolean isRoot(NetworkState s, int o) {
+        return s.law[o].exponent() == 0.5 && s.inverseKSquared[o] < Double.POSITIVE_INFINITY;
     }
 
     /** Whether every way from a source to a slot leads through a regulator that is shut. */

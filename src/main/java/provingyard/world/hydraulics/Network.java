@@ -1,6 +1,7 @@
 package provingyard.world.hydraulics;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,7 +10,9 @@ import java.util.Map;
  * An immutable pipe network in flat arrays. Nodes, links and outlets are named by ids for reports and by indices, in
  * the order they were added, for speed. Sources are nodes too. Lengths in m, heads in m, flows in m3/s.
  *
- * <p>Inside, the unknown nodes are stored in elimination order ("slots"), the fixed heads after them.
+ * <p>Inside, the unknown nodes are stored in elimination order ("slots"), the fixed heads after them; links in order of
+ * their matrix entries and outlets in order of their nodes ("places"), so that the solver walks through memory forwards.
+ * The links whose law is the plain power of flow both ways come first: nearly all of a yard's.
  */
 public final class Network {
 
@@ -28,7 +31,13 @@ public final class Network {
             boolean open,
             double settingM,
             double startFlow,
-            LinkLaw law) {}
+            LinkLaw law) {
+
+        /** Whether the law is a power of flow and the same in both directions. */
+        boolean isPlain() {
+            return law instanceof LinkLaw.Power && !oneWay && kind != LinkKind.PRV;
+        }
+    }
 
     private final List<String> nodeIds;
     private final List<String> linkIds;
@@ -47,7 +56,13 @@ public final class Network {
     final double[] elevation;
     /** Head of the sources by slot, m; NaN for junctions. */
     final double[] fixedHead;
-    /** Ends of links, as slots. */
+    /** Place by link index. */
+    final int[] linkPlace;
+    /** Place by outlet index. */
+    final int[] outletPlace;
+    /** Number of links with a plain power law; their places come first. */
+    final int plainLinks;
+    /** Ends of links by place, as slots. */
     final int[] from;
 
     final int[] to;
@@ -59,10 +74,12 @@ public final class Network {
     final double[] startFlow;
     /** Total head that a regulator holds at its outlet, m. */
     final double[] prvHead;
-    /** Slot of each outlet's node. */
+    /** Slot of each outlet's node, by place. */
     final int[] outletSlot;
 
+    /** k and n of outlets by index, as built. */
     final double[] outletK;
+
     final double[] outletN;
     /** Sum of pump lifts at no flow, m. */
     final double pumpLift;
@@ -106,12 +123,15 @@ public final class Network {
         startFlow = new double[n];
         prvHead = new double[n];
         boolean[] oneWay = new boolean[n];
+        List<LinkSpec> inOrder = linksInOrder();
+        linkPlace = new int[n];
         double lift = 0;
         for (int l = 0; l < n; l++) {
-            LinkSpec link = links.get(l);
+            LinkSpec link = inOrder.get(l);
+            linkPlace[linkIndex.get(link.id())] = l;
             from[l] = slotOf[link.from()];
             to[l] = slotOf[link.to()];
-            entry[l] = from[l] < junctions && to[l] < junctions ? elimination.entry(from[l], to[l]) : -1;
+            entry[l] = entry(link);
             isPrv[l] = link.kind() == LinkKind.PRV;
             startsOpen[l] = link.open();
             startFlow[l] = link.startFlow();
@@ -120,11 +140,35 @@ public final class Network {
             lift += link.law() instanceof LinkLaw.PumpCurve pump ? pump.h0() : 0;
         }
         pumpLift = lift;
-        laws = new LinkLaws(links.stream().map(LinkSpec::law).toList(), oneWay);
+        plainLinks = (int) links.stream().filter(LinkSpec::isPlain).count();
+        laws = new LinkLaws(inOrder.stream().map(LinkSpec::law).toList(), oneWay);
 
-        outletSlot = outlets.stream().mapToInt(o -> slotOf[o.node()]).toArray();
+        outletPlace = new int[outlets.size()];
+        outletSlot = new int[outlets.size()];
+        List<OutletSpec> outletsInOrder = outlets.stream()
+                .sorted(Comparator.comparingInt(o -> slotOf[o.node()]))
+                .toList();
+        for (int o = 0; o < outletSlot.length; o++) {
+            outletPlace[outletIndex.get(outletsInOrder.get(o).id())] = o;
+            outletSlot[o] = slotOf[outletsInOrder.get(o).node()];
+        }
         outletK = outlets.stream().mapToDouble(OutletSpec::k).toArray();
         outletN = outlets.stream().mapToDouble(OutletSpec::n).toArray();
+    }
+
+    /** Plain links first, each kind by the first of its slots to be eliminated, as the matrix entries are. */
+    private List<LinkSpec> linksInOrder() {
+        return links.stream()
+                .sorted(Comparator.comparing(LinkSpec::isPlain)
+                        .reversed()
+                        .thenComparingInt(link -> Math.min(slotOf[link.from()], slotOf[link.to()])))
+                .toList();
+    }
+
+    private int entry(LinkSpec link) {
+        int a = slotOf[link.from()];
+        int b = slotOf[link.to()];
+        return a < junctions && b < junctions ? elimination.entry(a, b) : -1;
     }
 
     private static Map<String, Integer> index(List<String> ids) {
@@ -263,13 +307,13 @@ public final class Network {
 
     /** Whether a link lets no reverse flow pass. */
     public boolean isOneWay(int link) {
-        return laws.isOneWay(link);
+        return laws.isOneWay(linkPlace[link]);
     }
 
     /** Head loss of an open link at a flow, m (negative for a pump's lift). */
     public double headLoss(int link, double flowM3s) {
         LinkLaws own = laws.forSolver();
-        own.evaluate(link, flowM3s);
+        own.evaluate(linkPlace[link], flowM3s);
         return own.loss;
     }
 }

@@ -226,7 +226,7 @@ public final class NetworkBuilder {
      * An outlet q = k p^n, p the pressure head in m, q in m3/s, never negative. k = 0 is an inert place for a later
      * leak. Sources have no outlets.
      *
-     * @param n 0.02 to 2
+     * @param n 0.05 to 2
      */
     public NetworkBuilder outlet(String id, String node, double k, double n) {
         boolean fine = notNegative(id, "k", k);

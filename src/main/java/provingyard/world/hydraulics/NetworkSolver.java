@@ -9,8 +9,11 @@ import java.util.Arrays;
  *
  * <p>Written in corrections: the system is solved for the change of the heads, so rounding of the heads themselves (50
  * m against losses of micrometres) does not reach the flows. A dry outlet leaves the system until its pressure rises
- * above zero; a shut one-way link stays in it with a very high resistance; a regulator that holds its pressure fixes its end's head, and its flow follows
- * from continuity there.
+ * above zero; a shut one-way link stays in it with a very high resistance; a regulator that holds its pressure fixes its
+ * end's head, and its flow follows from continuity there.
+ *
+ * <p>Most of a yard are pipes and open valves with a {@linkplain LinkLaw.Power plain law} and outlets with n = 0.5:
+ * these have loops of their own, without choices; all else takes the general way.
  *
  * <p>A solver is bound to one network and holds its work arrays: one per thread. A warm solve allocates nothing.
  */
@@ -43,10 +46,6 @@ public final class NetworkSolver {
     private final double[] linkConductance;
     private final double[] outletMisfit;
     private final double[] outletConductance;
-    private final double[] outletLimit;
-    private NetworkState limitsOf;
-    private long limitsVersion;
-    private double highestHead;
 
     private double changeSum;
     private double flowSum;
@@ -77,7 +76,6 @@ public final class NetworkSolver {
         linkConductance = new double[network.linkCount()];
         outletMisfit = new double[network.outletCount()];
         outletConductance = new double[network.outletCount()];
-        outletLimit = new double[network.outletCount()];
     }
 
     /** Solves in place, from the state's last solution if it has one. Anything but CONVERGED is not an answer. */
@@ -88,63 +86,104 @@ public final class NetworkSolver {
         live.update(s);
         updateLimits(s);
         start(s);
-        s.status = SolveStatus.NOT_CONVERGED;
-        for (int i = 1; i <= settings.maxIterations(); i++) {
-            if (i % DESCEND_EVERY == 0) {
-                descent.improve(s);
-            }
-            assemble(s);
-            factor();
-            substituteBack();
-            step(s);
-            boolean settled = live.prvCount == 0 || !switchRegulators(s, i);
-            s.iterations = i;
-            s.relativeFlowChange = flowSum > 0 ? changeSum / flowSum : 0;
-            s.headResidualM = Math.max(misfit, headChange);
-            if (settled && isConverged()) {
-                s.status = SolveStatus.CONVERGED;
-                break;
-            }
-        }
+        s.status = iterate(s) ? SolveStatus.CONVERGED : SolveStatus.NOT_CONVERGED;
+        s.relativeFlowChange = flowSum > 0 ? changeSum / flowSum : 0;
+        s.headResidualM = Math.max(misfit, headChange);
         return s.status;
     }
 
+    /**
+     * Newton's steps. One ends them when it was small and the laws held before it; they hold the better after it. If
+     * they did not quite hold before, the next step's assembly looks at them again, and that step may not be needed.
+     */
+    private boolean iterate(NetworkState s) {
+        assemble(s);
+        for (int i = 1; i <= settings.maxIterations(); i++) {
+            factor();
+            moveHeads(s);
+            step(s);
+            s.iterations = i;
+            boolean settled = live.prvCount == 0 || !switchRegulators(s, i);
+            if (settled && isConverged()) {
+                return true;
+            }
+            boolean mayEnd = settled && isSmallStep();
+            if ((i + 1) % DESCEND_EVERY == 0) {
+                descent.improve(s);
+                mayEnd = false;
+            }
+            assemble(s);
+            if (mayEnd && lawsHold()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private boolean isConverged() {
+        return isSmallStep() && lawsHold();
+    }
+
+    private boolean isSmallStep() {
         boolean flowsStand = changeSum <= settings.relativeFlowChange() * flowSum || changeSum <= STILL_M3_S;
-        return flowsStand && !turned && misfit <= settings.headResidualM() && headChange <= settings.headResidualM();
+        return flowsStand && !turned && headChange <= settings.headResidualM();
+    }
+
+    private boolean lawsHold() {
+        return misfit <= settings.headResidualM();
     }
 
     /** No outlet can pass more than at the highest head there is; Newton's steps are held to that. */
     private void updateLimits(NetworkState s) {
-        if (limitsOf == s && limitsVersion == s.boundVersion) {
+        if (s.boundsKnown) {
             return;
         }
-        limitsOf = s;
-        limitsVersion = s.boundVersion;
-        highestHead = Double.NEGATIVE_INFINITY;
+        s.boundsKnown = true;
+        double highestHead = Double.NEGATIVE_INFINITY;
         for (int slot = net.junctions; slot < s.head.length; slot++) {
             highestHead = Math.max(highestHead, s.head[slot]);
         }
-        highestHead += net.pumpLift;
-        for (int o = 0; o < outletLimit.length; o++) {
-            double most = Math.max(highestHead - net.elevation[net.outletSlot[o]], 1e-3);
-            outletLimit[o] = s.law[o].flow(s.k[o], most);
+        s.highestHead = highestHead + net.pumpLift;
+        for (int o = 0; o < s.outletLimit.length; o++) {
+            s.outletLimit[o] = limit(s, o, s.solvedK[o]);
+            s.outletFlow[o] = Math.min(s.outletFlow[o], s.outletLimit[o]);
         }
+    }
+
+    private double limit(NetworkState s, int o, double k) {
+        double most = Math.max(s.highestHead - net.elevation[net.outletSlot[o]], 1e-3);
+        return s.law[o].flow(k, most);
     }
 
     private void start(NetworkState s) {
         if (!s.started) {
             s.started = true;
-            Arrays.fill(s.head, 0, net.junctions, highestHead);
+            Arrays.fill(s.head, 0, net.junctions, s.highestHead);
             System.arraycopy(net.startFlow, 0, s.flow, 0, s.flow.length);
             Arrays.fill(s.prv, NetworkState.PRV_ACTIVE);
-            for (int o = 0; o < outletLimit.length; o++) {
-                s.outletFlow[o] = 0.7 * outletLimit[o];
+            for (int o = 0; o < s.outletLimit.length; o++) {
+                s.solvedK[o] = s.k[o];
+                s.outletLimit[o] = limit(s, o, s.k[o]);
+                s.outletFlow[o] = 0.7 * s.outletLimit[o];
             }
         }
+        followNewK(s);
+    }
+
+    /** An outlet whose k changed starts from its new flow at the old pressure: then only its node's balance is off. */
+    private void followNewK(NetworkState s) {
         for (int a = 0; a < live.outletCount; a++) {
             int o = live.outlets[a];
-            s.outletFlow[o] = Math.min(s.outletFlow[o], outletLimit[o]);
+            double k = s.k[o];
+            if (k != s.solvedK[o]) {
+                int slot = net.outletSlot[o];
+                double q = s.solvedK[o] > 0
+                        ? s.outletFlow[o] / s.solvedK[o] * k
+                        : s.law[o].flow(k, s.head[slot] - net.elevation[slot]);
+                s.outletLimit[o] = limit(s, o, k);
+                s.outletFlow[o] = Math.min(q, s.outletLimit[o]);
+                s.solvedK[o] = k;
+            }
         }
     }
 
@@ -154,39 +193,81 @@ public final class NetworkSolver {
         Arrays.fill(off, 0);
         Arrays.fill(right, 0);
         misfit = 0;
-        for (int a = 0; a < live.linkCount; a++) {
+        assemblePlainLinks(s);
+        assembleRootOutlets(s);
+        for (int a = live.plainCount; a < live.linkCount; a++) {
             int l = live.links[a];
             if (net.isPrv[l] && s.prv[l] != NetworkState.PRV_OPEN) {
                 assembleRegulator(s, l);
             } else {
                 laws.evaluate(l, s.flow[l]);
-                assembleLink(s, l, laws.loss, laws.slope);
+                assembleLink(s, l, laws.loss, 1 / laws.slope);
             }
         }
-        for (int a = 0; a < live.outletCount; a++) {
+        for (int a = live.rootCount; a < live.outletCount; a++) {
             int o = live.outlets[a];
-            int slot = net.outletSlot[o];
             double q = s.outletFlow[o];
-            if (q <= 0) {
-                outletMisfit[o] = 0;
-                outletConductance[o] = 0;
-                continue;
+            if (q > 0) {
+                double p = s.law[o].pressure(s.k[o], q);
+                assembleOutlet(s, o, q, p, 1 / s.law[o].slope(s.k[o], q, p));
+            } else {
+                assembleDryOutlet(o);
             }
-            double p = s.law[o].pressure(s.k[o], q);
-            double conductance = 1 / s.law[o].slope(s.k[o], q, p);
-            double miss = p - (s.head[slot] - net.elevation[slot]);
-            outletMisfit[o] = miss;
-            outletConductance[o] = conductance;
-            excess[slot] += conductance;
-            right[slot] += miss * conductance - q;
-            misfit = Math.max(misfit, Math.abs(miss));
         }
     }
 
-    private void assembleLink(NetworkState s, int l, double loss, double slope) {
+    private void assemblePlainLinks(NetworkState s) {
+        for (int a = 0; a < live.plainCount; a++) {
+            int l = live.links[a];
+            laws.evaluatePlain(l, s.flow[l]);
+            assembleLink(s, l, laws.loss, 1 / laws.slope);
+        }
+    }
+
+    /** Outlets with n = 0.5: p = q^2 / k^2, dq/dp = q / 2 p. */
+    private void assembleRootOutlets(NetworkState s) {
+        for (int a = 0; a < live.rootCount; a++) {
+            int o = live.outlets[a];
+            double q = s.outletFlow[o];
+            double pressurePerFlow = q * s.inverseKSquared[o];
+            double p = q * pressurePerFlow;
+            if (p > OutletLaw.LOW_PRESSURE_M) {
+                assembleOutlet(s, o, q, p, 0.5 / pressurePerFlow);
+            } else if (q > 0) {
+                p = s.law[o].pressure(s.k[o], q);
+                assembleOutlet(s, o, q, p, 1 / s.law[o].slope(s.k[o], q, p));
+            } else {
+                assembleDryOutlet(o);
+            }
+        }
+    }
+
+    private void assembleOutlet(NetworkState s, int o, double q, double p, double conductance) {
+        int slot = net.outletSlot[o];
+        double miss = p - (s.head[slot] - net.elevation[slot]);
+        outletMisfit[o] = miss;
+        outletConductance[o] = conductance;
+        excess[slot] += conductance;
+        right[slot] += miss * conductance - q;
+        noteMisfit(miss);
+    }
+
+    private void assembleDryOutlet(int o) {
+        outletMisfit[o] = 0;
+        outletConductance[o] = 0;
+    }
+
+    /** A comparison, not {@code Math.max}, which is slow; a misfit that is no number shows in the flows' change. */
+    private void noteMisfit(double miss) {
+        double size = Math.abs(miss);
+        if (size > misfit) {
+            misfit = size;
+        }
+    }
+
+    private void assembleLink(NetworkState s, int l, double loss, double conductance) {
         int from = net.from[l];
         int to = net.to[l];
-        double conductance = 1 / slope;
         double miss = loss - (s.head[from] - s.head[to]);
         double q = s.flow[l] - miss * conductance;
         linkMisfit[l] = miss;
@@ -200,12 +281,12 @@ public final class NetworkSolver {
         }
         right[from] -= q;
         right[to] += q;
-        misfit = Math.max(misfit, Math.abs(miss));
+        noteMisfit(miss);
     }
 
     private void assembleRegulator(NetworkState s, int l) {
         if (s.prv[l] == NetworkState.PRV_CLOSED) {
-            assembleLink(s, l, LinkLaws.REVERSE * s.flow[l], LinkLaws.REVERSE);
+            assembleLink(s, l, LinkLaws.REVERSE * s.flow[l], 1 / LinkLaws.REVERSE);
             return;
         }
         int to = net.to[l];
@@ -213,7 +294,7 @@ public final class NetworkSolver {
         excess[to] += HOLD;
         right[to] += HOLD * miss + s.flow[l];
         right[net.from[l]] -= s.flow[l];
-        misfit = Math.max(misfit, Math.abs(miss));
+        noteMisfit(miss);
     }
 
     /**
@@ -227,59 +308,82 @@ public final class NetworkSolver {
         Elimination e = net.elimination;
         for (int a = 0; a < live.slotCount; a++) {
             int column = live.slots[a];
+            int begin = e.start[column];
             int end = e.start[column + 1];
             double pivot = excess[column];
-            for (int i = e.start[column]; i < end; i++) {
+            for (int i = begin; i < end; i++) {
                 pivot -= off[i];
             }
             double inverse = 1 / pivot;
-            double rightHere = right[column];
-            double excessHere = excess[column];
-            int pair = e.pairStart[column];
-            for (int i = e.start[column]; i < end; i++) {
-                double factor = off[i] * inverse;
-                excess[e.row[i]] -= excessHere * factor;
-                right[e.row[i]] -= rightHere * factor;
-                for (int j = i + 1; j < end; j++) {
-                    off[e.pairTarget[pair++]] -= factor * off[j];
-                }
-                off[i] = factor;
-            }
             inversePivot[column] = inverse;
+            if (end - begin == 1) {
+                // Nearly all columns: those of a tree touch one later node only, and leave no fill.
+                double factor = off[begin] * inverse;
+                int row = e.row[begin];
+                excess[row] -= excess[column] * factor;
+                right[row] -= right[column] * factor;
+                off[begin] = factor;
+            } else {
+                eliminate(column, inverse);
+            }
         }
     }
 
-    /** Solves for the change of the heads, by slot; zero at sources. */
-    double[] substituteBack() {
+    private void eliminate(int column, double inverse) {
         Elimination e = net.elimination;
+        int end = e.start[column + 1];
+        int pair = e.pairStart[column];
+        for (int i = e.start[column]; i < end; i++) {
+            double factor = off[i] * inverse;
+            excess[e.row[i]] -= excess[column] * factor;
+            right[e.row[i]] -= right[column] * factor;
+            for (int j = i + 1; j < end; j++) {
+                off[e.pairTarget[pair++]] -= factor * off[j];
+            }
+            off[i] = factor;
+        }
+    }
+
+    /** Back substitution: adds the change to the heads and returns it by slot; zero at sources. */
+    double[] moveHeads(NetworkState s) {
+        Elimination e = net.elimination;
+        double largest = 0;
         for (int a = live.slotCount - 1; a >= 0; a--) {
             int column = live.slots[a];
+            int begin = e.start[column];
+            int end = e.start[column + 1];
             double x = right[column] * inversePivot[column];
-            for (int i = e.start[column]; i < e.start[column + 1]; i++) {
-                x -= off[i] * change[e.row[i]];
+            if (end - begin == 1) {
+                x -= off[begin] * change[e.row[begin]];
+            } else {
+                for (int i = begin; i < end; i++) {
+                    x -= off[i] * change[e.row[i]];
+                }
             }
             change[column] = x;
+            s.head[column] += x;
+            double size = Math.abs(x);
+            if (size > largest) {
+                largest = size;
+            }
         }
+        headChange = largest;
         return change;
     }
 
     private void step(NetworkState s) {
         changeSum = 0;
         flowSum = 0;
-        headChange = 0;
         turned = false;
-        for (int a = 0; a < live.slotCount; a++) {
-            int slot = live.slots[a];
-            s.head[slot] += change[slot];
-            headChange = Math.max(headChange, Math.abs(change[slot]));
-        }
-        for (int a = 0; a < live.linkCount; a++) {
+        stepPlainLinks(s);
+        stepRootOutlets(s);
+        for (int a = live.plainCount; a < live.linkCount; a++) {
             int l = live.links[a];
             if (!(net.isPrv[l] && s.prv[l] == NetworkState.PRV_ACTIVE)) {
                 stepLink(s, l);
             }
         }
-        for (int a = 0; a < live.outletCount; a++) {
+        for (int a = live.rootCount; a < live.outletCount; a++) {
             stepOutlet(s, live.outlets[a]);
         }
         for (int a = 0; a < live.prvCount; a++) {
@@ -292,11 +396,49 @@ public final class NetworkSolver {
         }
     }
 
+    private void stepPlainLinks(NetworkState s) {
+        double changes = 0;
+        double flows = 0;
+        for (int a = 0; a < live.plainCount; a++) {
+            int l = live.links[a];
+            double q = newtonFlow(s, l);
+            changes += Math.abs(q - s.flow[l]);
+            flows += Math.abs(q);
+            s.flow[l] = q;
+        }
+        changeSum += changes;
+        flowSum += flows;
+    }
+
+    /** Outlets that flow and go on to flow; the few others one by one. */
+    private void stepRootOutlets(NetworkState s) {
+        double changes = 0;
+        double flows = 0;
+        for (int a = 0; a < live.rootCount; a++) {
+            int o = live.outlets[a];
+            double old = s.outletFlow[o];
+            double q = old + (change[net.outletSlot[o]] - outletMisfit[o]) * outletConductance[o];
+            if (old > 0 && q > 0 && q <= s.outletLimit[o]) {
+                changes += Math.abs(q - old);
+                flows += q;
+                s.outletFlow[o] = q;
+            } else {
+                stepOutlet(s, o);
+            }
+        }
+        changeSum += changes;
+        flowSum += flows;
+    }
+
+    private double newtonFlow(NetworkState s, int l) {
+        return s.flow[l] + (change[net.from[l]] - change[net.to[l]] - linkMisfit[l]) * linkConductance[l];
+    }
+
     private void stepLink(NetworkState s, int l) {
         int from = net.from[l];
         int to = net.to[l];
         double old = s.flow[l];
-        double q = old + (change[from] - change[to] - linkMisfit[l]) * linkConductance[l];
+        double q = newtonFlow(s, l);
         if (laws.isOneWay(l)) {
             if (old >= 0 && q < 0) {
                 q = SHUT;
@@ -322,7 +464,7 @@ public final class NetworkSolver {
                 q = pressure > 0 ? 0.1 * old : 0;
             }
         }
-        q = Math.min(q, outletLimit[o]);
+        q = Math.min(q, s.outletLimit[o]);
         turned |= q > 0 != old > 0;
         count(q, old);
         s.outletFlow[o] = q;

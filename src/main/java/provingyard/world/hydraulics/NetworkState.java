@@ -6,7 +6,7 @@ import java.util.Arrays;
  * What changes in a network: links open or closed, outlets' k and n, heads of the sources, and the last solution, which
  * the next solve starts from. Not for several threads at once.
  *
- * <p>Indices are those of {@link Network}. Results are those of the last {@link NetworkSolver#solve}; an isolated node
+ * <p>Indices are those of {@link Network}; the arrays inside go by place. Results are those of the last {@link NetworkSolver#solve}; an isolated node
  * has head NaN and all flows there are zero.
  */
 public final class NetworkState {
@@ -19,6 +19,10 @@ public final class NetworkState {
     final boolean[] open;
     final double[] k;
     final OutletLaw[] law;
+    /** k that each outlet's flow belongs to: that of the last solve. */
+    final double[] solvedK;
+    /** 1 / k^2 of outlets with n = 0.5, whose pressure is q^2 / k^2. */
+    final double[] inverseKSquared;
     /** Heads by slot, m; those of nodes not live are kept as a start for later. */
     final double[] head;
 
@@ -30,10 +34,14 @@ public final class NetworkState {
     final boolean[] liveOutlet;
     private final double[] balance;
 
-    /** Counts changes of what is live. */
+    /** Counts changes of what is live, and of the kind of an outlet's law. */
     long structureVersion;
-    /** Counts changes of bounds: source heads and outlets. */
-    long boundVersion;
+    /** Highest head there can be, m, and each outlet's flow there for the k that its flow belongs to, m3/s. */
+    double highestHead;
+
+    final double[] outletLimit;
+    /** False after a change of a source's head or an outlet's exponent. */
+    boolean boundsKnown;
 
     boolean started;
     SolveStatus status = SolveStatus.NOT_SOLVED;
@@ -44,10 +52,15 @@ public final class NetworkState {
     NetworkState(Network network) {
         this.network = network;
         open = network.startsOpen.clone();
-        k = network.outletK.clone();
+        k = new double[network.outletCount()];
         law = new OutletLaw[k.length];
+        inverseKSquared = new double[k.length];
+        solvedK = new double[k.length];
+        outletLimit = new double[k.length];
         for (int o = 0; o < k.length; o++) {
-            law[o] = new OutletLaw(network.outletN[o]);
+            int place = network.outletPlace[o];
+            law[place] = OutletLaw.withExponent(network.outletN[o]);
+            keepK(place, network.outletK[o]);
         }
         head = network.fixedHead.clone();
         flow = new double[network.linkCount()];
@@ -64,6 +77,8 @@ public final class NetworkState {
         open = o.open.clone();
         k = o.k.clone();
         law = o.law.clone();
+        inverseKSquared = o.inverseKSquared.clone();
+        solvedK = o.solvedK.clone();
         head = o.head.clone();
         flow = o.flow.clone();
         outletFlow = o.outletFlow.clone();
@@ -73,7 +88,9 @@ public final class NetworkState {
         liveOutlet = o.liveOutlet.clone();
         balance = new double[head.length];
         structureVersion = o.structureVersion;
-        boundVersion = o.boundVersion;
+        highestHead = o.highestHead;
+        outletLimit = o.outletLimit.clone();
+        boundsKnown = o.boundsKnown;
         started = o.started;
         status = o.status;
         iterations = o.iterations;
@@ -93,15 +110,16 @@ public final class NetworkState {
 
     /** Opens or closes a link (a pump: runs or stands). */
     public void setOpen(int link, boolean isOpen) {
-        if (open[link] != isOpen) {
-            open[link] = isOpen;
+        int place = network.linkPlace[link];
+        if (open[place] != isOpen) {
+            open[place] = isOpen;
             structureVersion++;
         }
     }
 
     /** Whether a link is open by hand or control. */
     public boolean isOpen(int link) {
-        return open[link];
+        return open[network.linkPlace[link]];
     }
 
     /** Sets an outlet's k, m3/s at 1 m, zero or more; zero makes it inert. */
@@ -109,13 +127,18 @@ public final class NetworkState {
         if (!(newK >= 0 && newK < Double.POSITIVE_INFINITY)) {
             throw new IllegalArgumentException("outlet k " + newK + " is not zero or more");
         }
-        if (k[outlet] != newK) {
-            if (k[outlet] == 0 || newK == 0) {
+        int place = network.outletPlace[outlet];
+        if (k[place] != newK) {
+            if (k[place] == 0 || newK == 0) {
                 structureVersion++;
             }
-            boundVersion++;
-            k[outlet] = newK;
+            keepK(place, newK);
         }
+    }
+
+    private void keepK(int place, double newK) {
+        k[place] = newK;
+        inverseKSquared[place] = 1 / (newK * newK);
     }
 
     /** Sets an outlet's exponent n, 0.05 to 2. Allocates, unlike the other setters. */
@@ -123,20 +146,22 @@ public final class NetworkState {
         if (!(newN >= OutletLaw.LEAST_EXPONENT && newN <= OutletLaw.GREATEST_EXPONENT)) {
             throw new IllegalArgumentException("outlet exponent " + newN + " is outside 0.05 to 2");
         }
-        if (law[outlet].exponent() != newN) {
-            boundVersion++;
-            law[outlet] = new OutletLaw(newN);
+        int place = network.outletPlace[outlet];
+        if (law[place].exponent() != newN) {
+            structureVersion++;
+            boundsKnown = false;
+            law[place] = OutletLaw.withExponent(newN);
         }
     }
 
     /** An outlet's k. */
     public double outletK(int outlet) {
-        return k[outlet];
+        return k[network.outletPlace[outlet]];
     }
 
     /** An outlet's n. */
     public double outletN(int outlet) {
-        return law[outlet].exponent();
+        return law[network.outletPlace[outlet]].exponent();
     }
 
     /** Sets the fixed head of a source, m. */
@@ -145,7 +170,7 @@ public final class NetworkState {
             throw new IllegalArgumentException("node " + node + " is no source, or head " + headM + " is not finite");
         }
         head[network.slotOf[node]] = headM;
-        boundVersion++;
+        boundsKnown = false;
     }
 
     /** Forgets the last solution, so that the next solve starts cold. */
@@ -169,7 +194,7 @@ public final class NetworkState {
         return relativeFlowChange;
     }
 
-    /** Largest misfit of a law before the last iteration or change of a head in it, m. */
+    /** Largest misfit of a law when last looked at, or change of a head in the last iteration, m. */
     public double headResidual() {
         return headResidualM;
     }
@@ -192,27 +217,36 @@ public final class NetworkState {
 
     /** Flow of a link, m3/s, positive from its first node to its second. */
     public double flow(int link) {
-        if (!liveLink[link]) {
+        return flowAt(network.linkPlace[link]);
+    }
+
+    private double flowAt(int place) {
+        if (!liveLink[place]) {
             return 0;
         }
-        double q = flow[link];
-        return q < 0 && network.laws.isOneWay(link) ? 0 : q;
+        double q = flow[place];
+        return q < 0 && network.laws.isOneWay(place) ? 0 : q;
     }
 
     /** Flow out of an outlet, m3/s, never negative. */
     public double outletFlow(int outlet) {
-        return liveOutlet[outlet] && outletFlow[outlet] > 0 ? outletFlow[outlet] : 0;
+        return outletFlowAt(network.outletPlace[outlet]);
+    }
+
+    private double outletFlowAt(int place) {
+        return liveOutlet[place] && outletFlow[place] > 0 ? outletFlow[place] : 0;
     }
 
     /** What a link does: closed also where a one-way link is held shut by pressure. */
     public LinkState linkState(int link) {
-        if (!liveLink[link]) {
-            return open[link] && !network.isPrv[link] ? LinkState.OPEN : LinkState.CLOSED;
+        int place = network.linkPlace[link];
+        if (!liveLink[place]) {
+            return open[place] && !network.isPrv[place] ? LinkState.OPEN : LinkState.CLOSED;
         }
-        if (network.isPrv[link] && prv[link] != PRV_OPEN) {
-            return prv[link] == PRV_ACTIVE ? LinkState.ACTIVE : LinkState.CLOSED;
+        if (network.isPrv[place] && prv[place] != PRV_OPEN) {
+            return prv[place] == PRV_ACTIVE ? LinkState.ACTIVE : LinkState.CLOSED;
         }
-        boolean heldShut = network.laws.isOneWay(link) && flow[link] * LinkLaws.REVERSE < -1e-4;
+        boolean heldShut = network.laws.isOneWay(place) && flow[place] * LinkLaws.REVERSE < -1e-4;
         return heldShut ? LinkState.CLOSED : LinkState.OPEN;
     }
 
@@ -220,11 +254,11 @@ public final class NetworkState {
     public double massImbalance() {
         Arrays.fill(balance, 0);
         for (int l = 0; l < flow.length; l++) {
-            balance[network.from[l]] -= flow(l);
-            balance[network.to[l]] += flow(l);
+            balance[network.from[l]] -= flowAt(l);
+            balance[network.to[l]] += flowAt(l);
         }
         for (int o = 0; o < k.length; o++) {
-            balance[network.outletSlot[o]] -= outletFlow(o);
+            balance[network.outletSlot[o]] -= outletFlowAt(o);
         }
         double worst = 0;
         for (int slot = 0; slot < network.junctions; slot++) {

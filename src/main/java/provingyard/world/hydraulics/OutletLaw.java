@@ -1,5 +1,7 @@
 package provingyard.world.hydraulics;
 
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import provingyard.numeric.FixedPower;
 
 /**
@@ -16,18 +18,28 @@ final class OutletLaw {
     /** Greatest exponent n. */
     static final double GREATEST_EXPONENT = 2;
 
+    /** Pressure head below which an outlet with n from 0.3 to 1 takes the low-pressure law, m. */
+    static final double LOW_PRESSURE_M = 1e-9;
+
+    private static final Map<Double, OutletLaw> MADE = new ConcurrentHashMap<>();
+
     private final FixedPower forward;
     private final FixedPower backward;
     private final double n;
     private final double lowPressureM;
     private final double lowShare;
 
-    OutletLaw(double n) {
+    private OutletLaw(double n) {
         this.n = n;
         forward = FixedPower.withExponent(n);
         backward = FixedPower.withExponent(1 / n);
-        lowPressureM = n < 0.3 ? 1e-3 : n <= 1 ? 1e-9 : 1e-6;
+        lowPressureM = n < 0.3 ? 1e-3 : n <= 1 ? LOW_PRESSURE_M : 1e-6;
         lowShare = forward.of(lowPressureM);
+    }
+
+    /** The law for an exponent; made once and kept. */
+    static OutletLaw withExponent(double n) {
+        return MADE.computeIfAbsent(n, OutletLaw::new);
     }
 
     /** Exponent n. */

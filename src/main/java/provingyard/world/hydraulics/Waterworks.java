@@ -335,6 +335,7 @@ public final class Waterworks {
                 apply(state, i, scenario.faults().get(i));
             }
         }
+        shutStuckValves(state, configuration);
         new NetworkSolver(network).solve(state);
         return read(state, configuration);
     }
@@ -344,12 +345,21 @@ public final class Waterworks {
             case MAINLINE_BREAK, MAINLINE_LEAK, LATERAL_BREAK ->
                 state.setOutletK(network.outlet(PlumbingGraph.leakId(index)), leakFactor(fault));
             case VALVE_STUCK_OPEN -> state.setOpen(network.link(fault.on()), true);
-            case VALVE_STUCK_SHUT -> state.setOpen(network.link(fault.on()), false);
             case VALVE_WEEPS -> state.setOpen(network.link("weep-" + index), true);
             case HEAD_BROKEN -> scale(state, fault.on(), 1 + fault.amount());
             case NOZZLE_CLOGGED -> scale(state, fault.on(), Math.max(0, 1 - fault.amount()));
             default -> {
-                // Faults of sensors do not touch the water.
+                // Faults of sensors do not touch the water; valves that stick shut come last.
+            }
+        }
+    }
+
+    /** A valve that sticks shut lets nothing through, also where another of its faults would hold it open. */
+    private void shutStuckValves(NetworkState state, Configuration configuration) {
+        for (int i = 0; i < scenario.faults().size(); i++) {
+            FaultPlan fault = scenario.faults().get(i);
+            if (fault.kind() == FaultPlan.Kind.VALVE_STUCK_SHUT && (configuration.faults() >> i & 1) != 0) {
+                state.setOpen(network.link(fault.on()), false);
             }
         }
     }

@@ -125,7 +125,7 @@ public final class Spot {
     }
 
     private double shelter(double from) {
-        double steps = ((from % 360) + 360) % 360 / (360.0 / WIND_BEARINGS);
+        double steps = StoredHeat.turned(from) / (360.0 / WIND_BEARINGS);
         int first = (int) steps % WIND_BEARINGS;
         double share = steps - Math.floor(steps);
         return (1 - share) * shelter[first] + share * shelter[(first + 1) % WIND_BEARINGS];
@@ -137,7 +137,7 @@ public final class Spot {
             return 0;
         }
         int up = Math.min(90 / SUN_STEP - 1, (int) (w.sunAltitude() / SUN_STEP));
-        int around = (int) (((w.sunBearing() % 360) + 360) % 360 / SUN_STEP) % (360 / SUN_STEP);
+        int around = (int) (StoredHeat.turned(w.sunBearing()) / SUN_STEP) % (360 / SUN_STEP);
         int at = up * (360 / SUN_STEP) + around;
         if (Float.isNaN(sunlit[at])) {
             sunlit[at] = (float) yard.sunlit(x, y, h, (up + 0.5) * SUN_STEP, (around + 0.5) * SUN_STEP);

@@ -68,10 +68,15 @@ public final class StoredHeat {
 
     /** K by which the surface of a wall that faces a bearing (degrees) is over the air; between the eight, linear. */
     public double facing(double bearing) {
-        double sides = ((bearing % 360) + 360) % 360 / (360.0 / SIDES);
+        double sides = turned(bearing) / (360.0 / SIDES);
         int first = (int) sides % SIDES;
         double share = sides - Math.floor(sides);
         return (1 - share) * kelvin[first] + share * kelvin[(first + 1) % SIDES];
+    }
+
+    /** A bearing in degrees within 0 to 360; the remainder operator would cost more than all else that is asked of it. */
+    static double turned(double bearing) {
+        return bearing - 360 * Math.floor(bearing / 360);
     }
 
     /** Radiation in W/m2 on a plate that looks into the sun, at most 1000; 0 by night. */

@@ -24,7 +24,7 @@ class GroundBalanceTest {
         double cold = random.nextDouble() * 25 - 8;
         for (int minute = 0; minute < 2000; minute++) {
             boolean rains = minute / 90 % 5 == 1 && random.nextBoolean();
-            double[] landed = minute / 30 % 7 == 2 ? sprinkle(cells, random) : null;
+            Watering landed = minute / 30 % 7 == 2 ? Watering.of(sprinkle(cells, random)) : null;
             ground.step(weather(minute, cold, rains ? random.nextDouble() * 60 : 0), landed);
         }
         Totals totals = ground.totals();
@@ -77,15 +77,15 @@ class GroundBalanceTest {
         Ground ground = new Ground(Plots.of(0.6, 0.03, "llww", "ccbb", "wwss"), GroundSettings.usual(4));
         double[] landed = Plots.filled(12, 3e-4);
         for (int m = 0; m < 500; m++) {
-            ground.step(weather(m, -3, m % 100 < 20 ? 5 : 0), m % 60 < 10 ? landed : null);
+            ground.step(weather(m, -3, m % 100 < 20 ? 5 : 0), m % 60 < 10 ? Watering.of(landed) : null);
         }
         Ground copy = ground.copy();
         for (int m = 500; m < 1500; m++) {
-            ground.step(weather(m, -3, m % 100 < 20 ? 5 : 0), m % 60 < 10 ? landed : null);
+            ground.step(weather(m, -3, m % 100 < 20 ? 5 : 0), m % 60 < 10 ? Watering.of(landed) : null);
         }
         assertEquals(500, copy.minute());
         for (int m = 500; m < 1500; m++) {
-            copy.step(weather(m, -3, m % 100 < 20 ? 5 : 0), m % 60 < 10 ? landed : null);
+            copy.step(weather(m, -3, m % 100 < 20 ? 5 : 0), m % 60 < 10 ? Watering.of(landed) : null);
         }
         assertEquals(ground.totals(), copy.totals());
         assertTrue(Arrays.equals(ground.cells().rainShare(), copy.cells().rainShare()));

@@ -61,7 +61,7 @@ class GroundSeasonTest {
     }
 
     /** Eight zones of twenty minutes from five in the morning every second day. */
-    private static double[] watering(int minute, double[] landed) {
+    private static Watering watering(int minute, double[] landed) {
         int inDay = minute % 1440 - 300;
         if (minute / 1440 % 2 == 1 || inDay < 0 || inDay >= 160) {
             return null;
@@ -71,6 +71,6 @@ class GroundSeasonTest {
         for (int c = 0; c < landed.length; c++) {
             landed[c] = c / each == zone ? 0.035 / 60 : 0;
         }
-        return landed;
+        return Watering.of(landed);
     }
 }

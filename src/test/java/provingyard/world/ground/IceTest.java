@@ -3,9 +3,11 @@ package provingyard.world.ground;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Walks freeze and thaw as they do outdoors. */
+@Tag("unit")
 class IceTest {
 
     private static final GroundCells WALK = Plots.of(0.6, 0, "ww", "ww");
@@ -18,7 +20,7 @@ class IceTest {
     private static Ground afterNight(MinuteForcing night, double deepGround) {
         Ground ground = new Ground(WALK, GroundSettings.usual(deepGround));
         for (int m = 0; m < 600; m++) {
-            ground.step(night, m >= 300 && m < 310 ? Plots.filled(4, 1e-4) : null);
+            ground.step(night, m >= 300 && m < 310 ? Watering.of(Plots.filled(4, 1e-4)) : null);
         }
         return ground;
     }
@@ -76,7 +78,7 @@ class IceTest {
         MinuteForcing night = Plots.night(-3, -5, 1, 0);
         Ground twin = ground.copy();
         for (int m = 0; m < 200; m++) {
-            ground.step(night, m < 10 ? new double[] {1e-4, 1e-4, 0, 0} : null);
+            ground.step(night, m < 10 ? Watering.of(new double[] {1e-4, 1e-4, 0, 0}) : null);
             twin.step(night, null);
         }
         int walk = WALK.surface()[0];
@@ -87,7 +89,7 @@ class IceTest {
     void filmIsHeldToItsLimitAndDriesInTheSun() {
         Ground ground = new Ground(WALK, GroundSettings.usual(12));
         for (int m = 0; m < 20; m++) {
-            ground.step(Plots.day(18, 0, 0), Plots.filled(4, 2e-4));
+            ground.step(Plots.day(18, 0, 0), Watering.of(Plots.filled(4, 2e-4)));
         }
         assertTrue(ground.filmMm(0) > 0.9 && ground.filmMm(0) <= 1.0 + 1e-9, ground.filmMm(0) + " mm");
         assertTrue(ground.totals().runoff() > 0.5 * 4 * 0.36 * 0.003);

@@ -4,9 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Soil, runoff and plants behave as irrigators know them. */
+@Tag("unit")
 class SoilBehaviourTest {
 
     private static final MinuteForcing STILL = Plots.day(20, 0, 0);
@@ -17,7 +19,7 @@ class SoilBehaviourTest {
         double[] landed = Plots.filled(cells.count(), 0.040 / 60);
         for (int r = 0; r < runs; r++) {
             for (int m = 0; m < run; m++) {
-                ground.step(STILL, landed);
+                ground.step(STILL, Watering.of(landed));
             }
             for (int m = 0; m < pause; m++) {
                 ground.step(STILL, null);
@@ -42,7 +44,7 @@ class SoilBehaviourTest {
         double[] flood = {0.01};
         double first = soaked(ground, flood);
         for (int m = 0; m < 5; m++) {
-            ground.step(STILL, flood);
+            ground.step(STILL, Watering.of(flood));
         }
         double late = soaked(ground, flood);
         Ground rested = ground.copy();
@@ -59,7 +61,7 @@ class SoilBehaviourTest {
 
     private static double soaked(Ground ground, double[] landed) {
         double before = ground.soilWater(0);
-        ground.step(STILL, landed);
+        ground.step(STILL, Watering.of(landed));
         return ground.soilWater(0) - before;
     }
 
@@ -76,7 +78,7 @@ class SoilBehaviourTest {
         GroundCells cells = Plots.of(0.6, 0.05, "c", "s");
         Ground ground = new Ground(cells, new GroundSettings(0.8, 15, 10, 0.5));
         for (int m = 0; m < 20; m++) {
-            ground.step(STILL, new double[] {0, 0.001});
+            ground.step(STILL, Watering.of(new double[] {0, 0.001}));
         }
         assertEquals(0, ground.totals().runoff(), 0);
         assertTrue(ground.soilWater(0) > new Ground(cells, new GroundSettings(0.8, 15, 10, 0.5)).soilWater(0) + 1e-3);
@@ -87,7 +89,7 @@ class SoilBehaviourTest {
         Ground ground = new Ground(Plots.of(1, 0, "l"), new GroundSettings(0.8, 15, 10, 1));
         double field = ground.soilWater(0);
         for (int m = 0; m < 180; m++) {
-            ground.step(STILL, new double[] {5e-5});
+            ground.step(STILL, Watering.of(new double[] {5e-5}));
         }
         double drainedBefore = ground.totals().percolation();
         double over = ground.soilWater(0) - field;
@@ -125,7 +127,7 @@ class SoilBehaviourTest {
         Ground ground = new Ground(Plots.of(1, 0, "l"), new GroundSettings(0.8, 15, 10, 0.2));
         double before = ground.waterContent(0, 0.05);
         for (int m = 0; m < 30; m++) {
-            ground.step(STILL, new double[] {0.0003});
+            ground.step(STILL, Watering.of(new double[] {0.0003}));
         }
         double shallow = ground.waterContent(0, 0.02);
         double deep = ground.waterContent(0, 0.2);

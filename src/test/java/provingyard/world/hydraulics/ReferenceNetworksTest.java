@@ -7,10 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The check networks, solved by the reference engine (EPANET 2.3.5) and by ours. */
+@Tag("unit")
 class ReferenceNetworksTest {
 
     @ParameterizedTest(name = "{0}: the engine's constants, within 1e-6 m and 1e-9 m3/s")

@@ -6,12 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import provingyard.numeric.RandomStreams;
 import provingyard.scenario.WeatherPlan;
 
+@Tag("unit")
 class WeatherDataProblemTest {
 
     private static final String HEADER = "location,date,precipitation,temp_max,temp_min,wind,weather\n";

@@ -3,8 +3,10 @@ package provingyard.world.weather;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
+@Tag("unit")
 class WeatherEventsTest {
 
     private static final int DAY = 1440;

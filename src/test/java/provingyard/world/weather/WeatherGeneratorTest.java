@@ -9,11 +9,13 @@ import java.io.InputStream;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import provingyard.numeric.RandomStreams;
 
 /** Many years of generated days have the statistics of the parameters (fitted from NOAA days 2012-2015). */
+@Tag("unit")
 class WeatherGeneratorTest {
 
     private static final int YEARS = 400;

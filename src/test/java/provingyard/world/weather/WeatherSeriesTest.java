@@ -17,13 +17,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import provingyard.numeric.RandomStreams;
+import provingyard.reference.ReferenceRow;
+import provingyard.reference.Table;
+import provingyard.reference.Table.Line;
 import provingyard.scenario.Place;
 import provingyard.scenario.WeatherPlan;
 import provingyard.scenario.WeatherPlan.Day;
-import provingyard.world.weather.Reference.Line;
-import provingyard.world.weather.Reference.Row;
 
-class WeatherSeriesTest {
+public class WeatherSeriesTest {
 
     private static final int DAY = 1440;
 
@@ -125,9 +126,9 @@ class WeatherSeriesTest {
 
     @Test
     void measuredTotalsAreKeptWhateverTheSeed() {
-        List<Line> november = Reference.table(Plans.NOAA).stream()
-                .filter(line -> line.cells().get("location").equals("New York"))
-                .filter(line -> line.cells().get("date").startsWith("2013-11"))
+        List<Line> november = Table.of(Plans.NOAA).lines().stream()
+                .filter(line -> line.text("location").equals("New York"))
+                .filter(line -> line.text("date").startsWith("2013-11"))
                 .toList();
         double factor = Psychrometrics.windFactor(10.0);
         SeasonSun sun = new SeasonSun(Plans.EAST, Plans.NOVEMBER, 30);
@@ -137,29 +138,30 @@ class WeatherSeriesTest {
                 Line line = november.get(day);
                 int start = day * DAY;
                 double rain = Plans.sum(series::rain, start, start + DAY);
-                assertEquals(line.number("precipitation") / 1000.0, rain, 0.0, line.label());
+                assertEquals(line.number("precipitation") / 1000.0, rain, 0.0, line.toString());
                 double wind = Plans.sum(series::wind, start, start + DAY) / DAY;
-                assertEquals(line.number("wind") * factor, wind, 1e-9, line.label());
+                assertEquals(line.number("wind") * factor, wind, 1e-9, line.toString());
                 double low = series.air(TemperatureCurve.lowTick(sun, day));
-                assertEquals(line.number("temp_min"), low, 1e-12, line.label());
+                assertEquals(line.number("temp_min"), low, 1e-12, line.toString());
                 double high = IntStream.range(start + DAY / 2, start + DAY * 5 / 6)
                         .mapToDouble(series::air)
                         .max()
                         .orElseThrow();
-                assertEquals(line.number("temp_max"), high, 1e-3, line.label());
+                assertEquals(line.number("temp_max"), high, 1e-3, line.toString());
             }
         }
     }
 
-    static Stream<Row> annualRows() {
-        return Reference.published(id -> id.startsWith("weather-"));
+    /** Rows of annual totals. */
+    public static Stream<ReferenceRow> annualRows() {
+        return ReferenceRow.all().stream().filter(row -> row.id().startsWith("weather-"));
     }
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("annualRows")
-    void annualTotals(Row row) {
-        String site = row.inputs().get("site").asText();
-        int year = row.inputs().get("year").asInt();
+    void annualTotals(ReferenceRow row) {
+        String site = row.input("site").asText();
+        int year = row.input("year").asInt();
         LocalDate from = LocalDate.of(year, 1, 1);
         Place place = site.equals("Seattle") ? Plans.WEST : Plans.EAST;
         WeatherSeries series = WeatherSeries.of(
@@ -183,8 +185,8 @@ class WeatherSeriesTest {
             lowUpToFour += low <= 4.0 ? 1 : 0;
             highBelowZero += high < -0.001 ? 1 : 0;
         }
-        double tolerance = row.tolerance();
-        var expected = row.node().get("expected");
+        double tolerance = row.tolerance(1.0);
+        var expected = row.expected();
         assertEquals(expected.get("precip_mm").doubleValue(), rain, tolerance);
         assertEquals(expected.get("wind_sum_m_s").doubleValue(), wind, tolerance);
         assertEquals(expected.get("wet_days").intValue(), wet);
@@ -281,9 +283,9 @@ class WeatherSeriesTest {
         WeatherSeries series = WeatherSeries.of(
                 Plans.measured("Seattle"), Plans.WEST, from, 120, new RandomStreams(3), Reference.FILES);
         double hourly = Plans.sum(series::reference, 0, series.ticks()) * 1000.0;
-        double daily = Reference.table("weather-soil/seattle-daily-et0.csv").stream()
+        double daily = Table.of("weather-soil/seattle-daily-et0.csv").lines().stream()
                 .filter(line -> {
-                    LocalDate date = LocalDate.parse(line.cells().get("date"));
+                    LocalDate date = LocalDate.parse(line.text("date"));
                     return !date.isBefore(from) && date.isBefore(from.plusDays(120));
                 })
                 .mapToDouble(line -> line.number("et0_pm_missingdata_mm"))

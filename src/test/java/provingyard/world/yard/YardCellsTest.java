@@ -192,19 +192,6 @@ class YardCellsTest {
         assertEquals(a.skyView(a.cellAt(4, 4)), b.skyView(b.cellAt(7, 7)), 1e-9);
     }
 
-    @Test
-    void theClinicsYardIsMadeQuickly() {
-        var scenario = clinic().scenario();
-        long best = Long.MAX_VALUE;
-        for (int i = 0; i < 5; i++) {
-            long begin = System.nanoTime();
-            Yard yard = Yard.of(scenario);
-            best = Math.min(best, System.nanoTime() - begin);
-            assertEquals(4800, yard.cells());
-        }
-        assertTrue(best < 300_000_000L, "took ns " + best);
-    }
-
     @Property(tries = 60)
     void randomYardsAreCoveredAndDrain(
             @ForAll @IntRange(min = 0, max = 1_000_000) int seed,

@@ -7,12 +7,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import provingyard.TestYards;
 import provingyard.scenario.Point;
 import provingyard.scenario.YardPlan.StructureKind;
 
 /** Sky, sun, rain and wind among simple things. */
+@Tag("unit")
 class YardGeometryTest {
 
     /** A house of 20 x 10 m, 4 m to the eaves, in the middle of a wide lawn: x 40 to 60, y 45 to 55. */

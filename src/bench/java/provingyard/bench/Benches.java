@@ -1,0 +1,47 @@
+package provingyard.bench;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.profile.GCProfiler;
+import org.openjdk.jmh.results.RunResult;
+import org.openjdk.jmh.runner.Runner;
+import org.openjdk.jmh.runner.options.OptionsBuilder;
+import org.openjdk.jmh.runner.options.TimeValue;
+
+/**
+ * Runs the benchmarks of this package and prints one table, each measure beside its floor from the same run.
+ *
+ * <p>To add one: a public class of this package with JMH's annotations. The benchmark called {@code floor} is the floor
+ * of the others in its class, matched by the parameters that it has itself. Times are the median of all iterations, so
+ * that a neighbour on the machine spoils little. JMH's own report goes to {@code target/benches.txt}.
+ */
+public final class Benches {
+
+    private static final Path LOG = Path.of("target", "benches.txt");
+
+    private Benches() {}
+
+    /** Runs the benchmarks whose names match a pattern; all without one. */
+    public static void main(String[] patterns) throws Exception {
+        Files.createDirectories(LOG.getParent());
+        System.out.println("Benchmarks run; the table follows in some minutes. JMH's own report: " + LOG);
+        OptionsBuilder options = new OptionsBuilder();
+        Arrays.stream(patterns).forEach(options::include);
+        options.mode(Mode.AverageTime)
+                .timeUnit(TimeUnit.MICROSECONDS)
+                .forks(2)
+                .warmupIterations(5)
+                .warmupTime(TimeValue.milliseconds(200))
+                .measurementIterations(7)
+                .measurementTime(TimeValue.milliseconds(150))
+                .addProfiler(GCProfiler.class)
+                .shouldFailOnError(true)
+                .output(LOG.toString());
+        Collection<RunResult> results = new Runner(options.build()).run();
+        System.out.println(BenchTable.of(results));
+    }
+}
