@@ -118,7 +118,7 @@ class ModelDocumentTest {
 
     static Stream<String> sensors() {
         double inch = FlowBody.of(0.0254).cannotSeeBelow() * 60e3;
-        double days = RainSensor.daysTripped(RainSensor.USUAL_SET_POINTS.get(1), 0.5, 0.002);
+        double days = RainSensor.daysTripped(0.5, 0.002);
         return Stream.of(
                 "to " + plain(RainSensor.CAPACITY) + " times its **Set point**",
                 plain(RainSensor.drying(0)) + " to " + plain(RainSensor.drying(1)) + " times as fast by its vent",

@@ -9,12 +9,16 @@ import provingyard.setup.Placement;
 /**
  * A rain sensor: an element that swells with the water it holds and opens a contact.
  *
- * <p>Held water h (m): each minute h = min(C, h + rain + spray), then h = max(0, h - beta(vent) e), where e is the
- * evaporation (m) that the place allows in the minute and C = 1.5 s the capacity for a set point s. It trips when h is
- * at its unit's trip depth s f or over, and re-arms at 0.8 of that. f is lognormal (median 0.65, sigma 0.45, clipped to
- * 0.2 to 1.3), drawn once per unit: our fit to the mean trip depths of a five-year field evaluation of rain sensors
- * (University of Florida, abstract). Capacity and re-arm share: common practice, no source; beta near 1.25 with that
- * capacity gives the savings that field trials published (McCready, Dukes and Miller 2009) in dry and wet climates.
+ * <p>Held water h (m): each minute h = min(C, h + rain + spray), then h = max(0, h - beta(vent) e s / s0), where e is the
+ * evaporation (m) that the place allows in the minute, s the set point, s0 = 6.35 mm, and C = 1.5 s the capacity. The
+ * set point says how much rain moves the contact, not how fast the element dries: what dries in a day is a share of its
+ * swelling, the same at every set point, so that a lower set point holds back more, as in trials of expanding disks
+ * (University of Florida, 2008, from memory). It trips when h is at its unit's trip depth s f or over, and re-arms at
+ * 0.8 of that. f is lognormal (median 0.55, sigma 0.45, clipped to 0.2 to 1.3), drawn once per unit: the mean and spread
+ * of ln(depth / set point) of the six configurations with a set point in a five-year field evaluation of rain sensors
+ * (University of Florida, abstract: 1.9 at 3; 1.6, 3.8, 4.3, 5.8 at 6; 6.6 at 13 mm) are -0.59 and 0.43. Capacity and
+ * re-arm share: common practice, no source; beta near 1.25 with that capacity gives the savings that field trials
+ * published (McCready, Dukes and Miller 2009), and others that were not used to choose it: shared/field-results.md.
  */
 public final class RainSensor extends Sensor {
 
@@ -28,7 +32,10 @@ public final class RainSensor extends Sensor {
     public static final double REARM = 0.8;
 
     /** Median trip depth of real units as a share of their set point. */
-    public static final double MEDIAN_UNIT = 0.65;
+    public static final double MEDIAN_UNIT = 0.55;
+
+    /** Set point in m at which an element loses what its place evaporates times {@link #drying}. */
+    private static final double REFERENCE_SET_POINT = 0.00635;
 
     private static final double UNIT_SPREAD = 0.45;
     private static final double LEAST_UNIT = 0.2;
@@ -67,25 +74,24 @@ public final class RainSensor extends Sensor {
     }
 
     /**
-     * Days that a full element needs to dry out.
+     * Days that a full element needs to dry out, whatever its set point.
      *
-     * @param trip set point in m
      * @param vent opening, 0 to 1
      * @param evaporation of the place in m per day
      */
-    public static double daysToDry(double trip, double vent, double evaporation) {
-        return CAPACITY * trip / (drying(vent) * evaporation);
+    public static double daysToDry(double vent, double evaporation) {
+        return CAPACITY * REFERENCE_SET_POINT / (drying(vent) * evaporation);
     }
 
     /** Days that a full element of a middle unit stays tripped; arguments as {@link #daysToDry}. */
-    public static double daysTripped(double trip, double vent, double evaporation) {
-        return (CAPACITY - REARM * MEDIAN_UNIT) * trip / (drying(vent) * evaporation);
+    public static double daysTripped(double vent, double evaporation) {
+        return (CAPACITY - REARM * MEDIAN_UNIT) * REFERENCE_SET_POINT / (drying(vent) * evaporation);
     }
 
     /** Water held after a time of catching and drying, all in m. */
     static double hold(double held, double caught, double evaporation, Placement.Rain p) {
         double full = Math.min(CAPACITY * p.trip(), held + caught);
-        return Math.max(0, full - drying(p.vent()) * evaporation);
+        return Math.max(0, full - drying(p.vent()) * evaporation * (p.trip() / REFERENCE_SET_POINT));
     }
 
     /** Whether an element that holds so much is tripped, given whether it was. */

@@ -58,7 +58,16 @@ class SensorLawsTest {
         double rearm = 0.004 * 0.8;
         assertFalse(RainSensor.trips(rearm, 0.004, true), "at the re-arm depth itself");
         assertTrue(RainSensor.trips(rearm + 1e-9, 0.004, true));
-        assertEquals((1.5 - 0.8 * 0.65) * 0.006 / (1.25 * 0.005), RainSensor.daysTripped(0.006, 0.5, 0.005), 1e-12);
+        assertEquals((1.5 - 0.8 * 0.55) * 0.00635 / (1.25 * 0.005), RainSensor.daysTripped(0.5, 0.005), 1e-12);
+    }
+
+    @Test
+    void aFullElementDriesAsLongAtEverySetPoint() {
+        for (double trip : new double[] {0.003175, 0.00635, 0.0127}) {
+            Placement.Rain sensor = new Placement.Rain("rain-1", HERE, Mount.POST, 2, trip, 0.5);
+            double day = RainSensor.hold(1.5 * trip, 0, 0.003, sensor);
+            assertEquals(1.5 - 1.25 * 0.003 / 0.00635, day / trip, 1e-12);
+        }
     }
 
     @Test

@@ -97,7 +97,7 @@ class SensorsTest {
             depths.add((minute + 1) * 0.0001);
         }
         depths.sort(null);
-        assertEquals(0.0065, depths.get(200), 0.0007, "median");
+        assertEquals(0.0055, depths.get(200), 0.0006, "median");
         assertTrue(depths.get(20) < 0.0045, "one in twenty trips early");
         assertTrue(depths.get(380) > 0.0110, "one in twenty trips late");
         assertTrue(depths.get(0) >= 0.002 && depths.get(399) <= 0.0131, "within 0.2 to 1.3");
@@ -105,7 +105,7 @@ class SensorsTest {
 
     @Test
     void sixMillimetresDryOutInADayOrTwo() {
-        double days = RainSensor.daysToDry(0.006, 0.5, 0.005);
+        double days = RainSensor.daysToDry(0.5, 0.005);
         assertTrue(days >= 1.2 && days <= 1.8, () -> "days " + days);
         Sensors sensors = one(rain(0.006, 0.5));
         yard.rain = 0.02;
@@ -124,7 +124,7 @@ class SensorsTest {
         assertEquals(0.5, RainSensor.drying(0), 1e-12);
         assertEquals(1.25, RainSensor.drying(0.5), 1e-12);
         assertEquals(3, RainSensor.drying(1), 1e-12);
-        assertTrue(RainSensor.daysTripped(0.006, 0.5, 0.005) < RainSensor.daysToDry(0.006, 0.5, 0.005));
+        assertTrue(RainSensor.daysTripped(0.5, 0.005) < RainSensor.daysToDry(0.5, 0.005));
     }
 
     @Test
