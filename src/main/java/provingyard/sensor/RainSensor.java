@@ -113,7 +113,9 @@ public final class RainSensor extends Sensor {
     void minute(long tick, Surroundings truth, SensorFaults faults) {
         double caught =
                 truth.rain(placement.at(), placement.height()) + truth.spray(placement.at(), placement.height());
-        held = hold(held, caught, truth.drying(placement.at(), placement.height()), placement);
+        if (held + caught > 0) {
+            held = hold(held, caught, truth.drying(placement.at(), placement.height()), placement);
+        }
         swollen = trips(held, tripDepth(), swollen);
         wireCut = faults.has(SensorFaults.Kind.WIRE_CUT, this);
         if (!faults.has(SensorFaults.Kind.RAIN_NO_RADIO, this)) {
