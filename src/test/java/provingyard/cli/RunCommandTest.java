@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import provingyard.scenario.Sites;
 import provingyard.score.Loss;
+import provingyard.season.LivedSeasons;
 import provingyard.season.Season;
 import provingyard.season.Site;
 import provingyard.setup.References;
@@ -129,19 +130,13 @@ class RunCommandTest {
                 json("run", "tansy-row", "--days", "2", "--setup", file.toString(), "--json"));
     }
 
-    private static Loss lost(Site site, SetUp setUp) {
-        Season season = Season.begin(site, setUp);
-        season.liveToEnd();
-        return Loss.of(season.outcome(), site.scenario().costs());
-    }
-
     @Test
     void onlyTheOwnWholeSeasonBesideAFittingMarkHasPoints() throws IOException {
         Site site = Site.of(Sites.open(row.toString()).orThrow());
         var textbook = References.textbook(site.scenario()).orElseThrow();
         double meanGap = 1000;
-        Loss clock = lost(site, SetUp.CLOCK_ALONE);
-        Mark.OwnSeason own = new Mark.OwnSeason(clock, lost(site, textbook));
+        Loss clock = LivedSeasons.loss(site, SetUp.CLOCK_ALONE);
+        Mark.OwnSeason own = new Mark.OwnSeason(clock, LivedSeasons.loss(site, textbook));
         String[] whole = {"run", row.toString(), "--setup", "careless", "--json"};
         assertTrue(MarkStore.save(
                 new Mark("other-row", site.contentHash(), "another engine", textbook, meanGap, 0, 6, own)));
