@@ -28,23 +28,48 @@ record FieldHome(Ground ground, int daysAWeek, int minutesAWeek, Hang hang, Card
      * @param soil of the catalogue
      * @param inches that they reach
      */
-    record Ground(String soil, int inches) {}
+    record Ground(String soil, int inches) {
+
+        String text() {
+            return soil.replace('-', ' ') + " " + inches + " in";
+        }
+    }
 
     /** Where a rain sensor hangs. */
     enum Hang {
-        OPEN,
-        EAVE,
-        TREE,
-        SPRAY,
+        OPEN("in the open"),
+        EAVE("under an eave"),
+        TREE("in a tree"),
+        SPRAY("in the spray"),
         /** Anywhere: its element does not move any more. */
-        DEAD
+        DEAD("dead");
+
+        private final String text;
+
+        Hang(String text) {
+            this.text = text;
+        }
+
+        String text() {
+            return text;
+        }
     }
 
     /** How long a home follows the run-time card that it was given. */
     enum Card {
-        BOTH_YEARS,
-        FIRST_YEAR,
-        NEVER
+        BOTH_YEARS("followed in both years"),
+        FIRST_YEAR("in year 1 only"),
+        NEVER("never");
+
+        private final String text;
+
+        Card(String text) {
+            this.text = text;
+        }
+
+        String text() {
+            return text;
+        }
     }
 
     private static final ObjectMapper JSON = new ObjectMapper();
