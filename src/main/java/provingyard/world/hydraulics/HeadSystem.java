@@ -21,6 +21,11 @@ final class HeadSystem {
 
     private final double[] inversePivot;
     private final double[] right;
+    /** Work of {@link #strengthen}, zero outside it. */
+    private final double[] update;
+
+    /** Whether {@link #factor} was the last to touch the matrix, so that other right sides can be solved for. */
+    boolean isFactored;
 
     /** Change of the heads by slot, m, from the last {@link #moveHeads}; zero at sources. */
     final double[] change;
@@ -35,6 +40,7 @@ final class HeadSystem {
         off = new double[elimination.row.length];
         inversePivot = new double[nodes];
         right = new double[nodes];
+        update = new double[nodes];
         change = new double[nodes];
     }
 
@@ -43,6 +49,47 @@ final class HeadSystem {
         Arrays.fill(excess, 0);
         Arrays.fill(off, 0);
         Arrays.fill(right, 0);
+        isFactored = false;
+    }
+
+    /** Starts a new right side for the matrix as it is factored. */
+    void clearRight() {
+        Arrays.fill(right, 0);
+    }
+
+    /**
+     * Adds a conductance to a slot's diagonal after the factors were found, which changes them in the slot and in those
+     * that depend on it, from one to the next: on a tree the way to the source (method C1 of Gill, Golub, Murray and
+     * Saunders 1974).
+     */
+    void strengthen(int slot, double conductance) {
+        double[] w = update;
+        double weight = conductance;
+        w[slot] = 1;
+        int column = slot;
+        while (column >= 0) {
+            double p = w[column];
+            w[column] = 0;
+            double pivot = 1 / inversePivot[column];
+            double inverse = 1 / (pivot + weight * p * p);
+            double share = weight * p * inverse;
+            weight *= pivot * inverse;
+            inversePivot[column] = inverse;
+            int next = -1;
+            for (int i = elimination.start[column + 1] - 1; i >= elimination.start[column]; i--) {
+                if (off[i] != 0) {
+                    next = elimination.row[i];
+                    w[next] -= p * off[i];
+                    off[i] += share * w[next];
+                }
+            }
+            column = next;
+        }
+    }
+
+    /** Adds an inflow at a slot to the right side. */
+    void addInflow(int slot, double inflow) {
+        right[slot] += inflow;
     }
 
     /** Adds an outlet's conductance at a slot, and what would flow in there if the head stayed. */
@@ -100,6 +147,7 @@ final class HeadSystem {
                 eliminate(column, inverse);
             }
         }
+        isFactored = true;
     }
 
     private void eliminate(int column, double inverse) {
@@ -114,6 +162,18 @@ final class HeadSystem {
                 off[elimination.pairTarget[pair++]] -= factor * off[j];
             }
             off[i] = factor;
+        }
+    }
+
+    /** The forward sweep alone, of a right side that came after the factors. */
+    void sweep() {
+        int[] start = elimination.start;
+        int[] rows = elimination.row;
+        for (int a = 0; a < live.slotCount; a++) {
+            int column = live.slots[a];
+            for (int i = start[column]; i < start[column + 1]; i++) {
+                right[rows[i]] -= right[column] * off[i];
+            }
         }
     }
 

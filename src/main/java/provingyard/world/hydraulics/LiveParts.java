@@ -110,10 +110,10 @@ final class LiveParts {
         return order.stream().mapToInt(l -> l).toArray();
     }
 
-    /** Brings the lists up to date with a state. */
-    void update(NetworkState s) {
+    /** Brings the lists up to date with a state; true when they were so since the last call. */
+    boolean update(NetworkState s) {
         if (state == s && version == s.structureVersion) {
-            return;
+            return true;
         }
         state = s;
         version = s.structureVersion;
@@ -121,6 +121,7 @@ final class LiveParts {
         listSlots(s);
         listLinks(s);
         listOutlets(s);
+        return false;
     }
 
     private void listSlots(NetworkState s) {

@@ -76,9 +76,13 @@ public final class NetworkSolver {
         if (s.network != net) {
             throw new IllegalArgumentException("the state belongs to another network");
         }
-        live.update(s);
+        boolean isSameSystem = live.update(s) && s.boundsKnown && s.status == SolveStatus.CONVERGED;
+        boolean mayRespond = isSameSystem && system.isFactored && live.prvCount == 0;
         updateLimits(s);
         start(s);
+        if (followNewK(s, mayRespond) && mayRespond) {
+            respond(s);
+        }
         s.status = iterate(s) ? SolveStatus.CONVERGED : SolveStatus.NOT_CONVERGED;
         s.relativeFlowChange = flowSum > 0 ? changeSum / flowSum : 0;
         s.headResidualM = Math.max(misfit, system.largestChange);
@@ -156,24 +160,53 @@ public final class NetworkSolver {
                 s.outletFlow[o] = 0.7 * s.outletLimit[o];
             }
         }
-        followNewK(s);
     }
 
-    /** An outlet whose k changed starts from its new flow at the old pressure: then only its node's balance is off. */
-    private void followNewK(NetworkState s) {
+    /**
+     * An outlet whose k changed starts from its new flow at the old pressure: then only its node's balance is off.
+     *
+     * @param inSystem whether to bring the factored system up to date with it
+     * @return whether there is such an outlet
+     */
+    private boolean followNewK(NetworkState s, boolean inSystem) {
+        boolean isNew = false;
+        system.clearRight();
         for (int a = 0; a < live.outletCount; a++) {
             int o = live.outlets[a];
             double k = s.k[o];
             if (k != s.solvedK[o]) {
                 int slot = net.outletSlot[o];
+                double old = s.outletFlow[o];
                 double q = s.solvedK[o] > 0
-                        ? s.outletFlow[o] / s.solvedK[o] * k
+                        ? old / s.solvedK[o] * k
                         : s.law[o].flow(k, s.head[slot] - net.elevation[slot]);
                 s.outletLimit[o] = limit(s, o, k);
                 s.outletFlow[o] = Math.min(q, s.outletLimit[o]);
+                if (inSystem) {
+                    // Never more than half is taken away: then no pivot falls below half, nor to rounding's dust.
+                    double more = outletConductance[o] * Math.max(k / s.solvedK[o] - 1, -0.5);
+                    outletConductance[o] += more;
+                    system.strengthen(slot, more);
+                    system.addInflow(slot, old - s.outletFlow[o]);
+                }
                 s.solvedK[o] = k;
+                isNew = true;
             }
         }
+        return isNew;
+    }
+
+    /**
+     * How heads and flows answer to new outlets, by the factors that the state's last solve ended with: a step of Newton's
+     * method for the price of two substitutions. All laws held at the end of that solve, so none is looked at; the steps
+     * that follow look at them all.
+     */
+    private void respond(NetworkState s) {
+        Arrays.fill(linkMisfit, 0);
+        Arrays.fill(outletMisfit, 0);
+        system.sweep();
+        system.moveHeads(s.head);
+        step(s);
     }
 
     /** The system at the state's heads and flows. */
