@@ -4,6 +4,7 @@ import java.util.ArrayDeque;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * Which nodes, links and outlets take part in a solve: those joined to a source by open links, one-way links in their
@@ -19,6 +20,8 @@ final class LiveParts {
     private final int[] outletAt;
     /** All links in the order in which water from the sources comes to them while all are open. */
     private final int[] wave;
+    /** Whether some node can be reached in two ways: the wave has more links than it has nodes. */
+    private final boolean hasLoops;
 
     private final boolean[] reached;
 
@@ -57,6 +60,12 @@ final class LiveParts {
             linkAt[i] /= 2;
         }
         wave = wave();
+        long nodesInWave = Arrays.stream(wave)
+                .flatMap(l -> IntStream.of(network.from[l], network.to[l]))
+                .filter(slot -> slot < network.junctions)
+                .distinct()
+                .count();
+        hasLoops = wave.length > nodesInWave;
         outletStart = starts(network.outletSlot, nodes);
         outletAt = grouped(network.outletSlot, outletStart);
         reached = new boolean[nodes];
@@ -186,14 +195,14 @@ final class LiveParts {
     }
 
     /**
-     * Goes along the wave until nothing new is reached: once in a tree, and once more to know it; some times more where
-     * shut links make the water come another way round.
+     * Goes along the wave until nothing new is reached: once in a tree; in loops again, since shut links may make the
+     * water come another way round.
      */
     private void flood(NetworkState s, boolean[] seen, boolean heedRegulators) {
         Arrays.fill(seen, 0, net.junctions, false);
         Arrays.fill(seen, net.junctions, seen.length, true);
-        boolean grows = true;
-        while (grows) {
+        boolean grows;
+        do {
             grows = false;
             for (int l : wave) {
                 boolean a = seen[net.from[l]];
@@ -204,7 +213,7 @@ final class LiveParts {
                     grows = true;
                 }
             }
-        }
+        } while (grows && hasLoops);
     }
 
     private boolean isShutRegulator(NetworkState s, int l) {
