@@ -75,8 +75,8 @@ class ModelDocumentTest {
                         + of("world.hydraulics.Friction", "TURBULENT_REYNOLDS"),
                 "less than 1e" + (int) Math.round(Math.log10(solver.relativeFlowChange())) + " of their sum",
                 "within " + solver.maxIterations() + " rounds",
-                "orifices with a coefficient of " + of("world.hydraulics.Waterworks", "ORIFICE"),
-                "passing at " + of("world.hydraulics.Waterworks", "LEAK_REFERENCE") + " m of pressure",
+                "orifices with a coefficient of " + of("world.hydraulics.PlumbingNetwork", "ORIFICE"),
+                "passing at " + of("world.hydraulics.PlumbingNetwork", "LEAK_REFERENCE_M") + " m of pressure",
                 "wind in whole m/s up to " + of(GROUND + "Sprinklers", "FASTEST") + " and sixteen directions");
     }
 

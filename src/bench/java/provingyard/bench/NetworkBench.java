@@ -12,7 +12,7 @@ import provingyard.world.hydraulics.SolverSettings;
 
 /**
  * Warm solves of a sprinkler yard after one thing changed. The floor is one bare step of the method on a tree of as
- * many nodes; a solve takes two to five.
+ * many nodes; a solve takes one and a half to five.
  */
 public class NetworkBench {
 

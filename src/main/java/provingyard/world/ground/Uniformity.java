@@ -36,11 +36,6 @@ public final class Uniformity {
         return 1 - off / depths.length / mean;
     }
 
-    /** Application rate in m/s of a flow (m3/s) on an area (m2); 96.25 gpm / ft2 = in/h in customary units. */
-    public static double applicationRate(double flow, double area) {
-        return flow / area;
-    }
-
     private static double mean(double[] depths) {
         double sum = 0;
         for (double depth : depths) {

@@ -22,15 +22,17 @@ final class HeadDescent {
     private final LinkLaws laws;
     private final LiveParts live;
     private final NetworkSolver solver;
+    private final HeadSystem system;
     private final double[] origin;
     private final double[] direction;
     private final double[] imbalance;
 
-    HeadDescent(Network net, LinkLaws laws, LiveParts live, NetworkSolver solver) {
+    HeadDescent(Network net, LinkLaws laws, LiveParts live, NetworkSolver solver, HeadSystem system) {
         this.net = net;
         this.laws = laws;
         this.live = live;
         this.solver = solver;
+        this.system = system;
         origin = new double[net.nodeCount()];
         direction = new double[net.nodeCount()];
         imbalance = new double[net.nodeCount()];
@@ -41,9 +43,9 @@ final class HeadDescent {
         setFlows(s);
         for (int i = 0; i < STEPS && balance(s) > ENOUGH_M3_S; i++) {
             solver.assemble(s);
-            solver.factor();
+            system.factor();
             System.arraycopy(s.head, 0, origin, 0, origin.length);
-            System.arraycopy(solver.moveHeads(s), 0, direction, 0, direction.length);
+            System.arraycopy(system.moveHeads(s.head), 0, direction, 0, direction.length);
             search(s);
         }
     }

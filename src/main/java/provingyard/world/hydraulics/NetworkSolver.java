@@ -40,11 +40,7 @@ public final class NetworkSolver {
     private final LinkLaws laws;
     private final LiveParts live;
     private final HeadDescent descent;
-    private final double[] excess;
-    private final double[] off;
-    private final double[] inversePivot;
-    private final double[] right;
-    private final double[] change;
+    private final HeadSystem system;
     private final double[] linkMisfit;
     private final double[] linkConductance;
     private final double[] outletMisfit;
@@ -53,7 +49,6 @@ public final class NetworkSolver {
     private double changeSum;
     private double flowSum;
     private double misfit;
-    private double headChange;
     /** Whether an outlet fell dry or began to flow in the last iteration. */
     private boolean turned;
 
@@ -68,13 +63,8 @@ public final class NetworkSolver {
         this.settings = settings;
         laws = network.laws.forSolver();
         live = new LiveParts(network);
-        descent = new HeadDescent(network, laws, live, this);
-        int nodes = network.nodeCount();
-        excess = new double[nodes];
-        off = new double[network.elimination.row.length];
-        inversePivot = new double[nodes];
-        right = new double[nodes];
-        change = new double[nodes];
+        system = new HeadSystem(network, live);
+        descent = new HeadDescent(network, laws, live, this, system);
         linkMisfit = new double[network.linkCount()];
         linkConductance = new double[network.linkCount()];
         outletMisfit = new double[network.outletCount()];
@@ -86,12 +76,16 @@ public final class NetworkSolver {
         if (s.network != net) {
             throw new IllegalArgumentException("the state belongs to another network");
         }
-        live.update(s);
+        boolean isSameSystem = live.update(s) && s.boundsKnown && s.status == SolveStatus.CONVERGED;
+        boolean mayRespond = isSameSystem && system.isFactored && live.prvCount == 0;
         updateLimits(s);
         start(s);
+        if (followNewK(s, mayRespond) && mayRespond) {
+            respond(s);
+        }
         s.status = iterate(s) ? SolveStatus.CONVERGED : SolveStatus.NOT_CONVERGED;
         s.relativeFlowChange = flowSum > 0 ? changeSum / flowSum : 0;
-        s.headResidualM = Math.max(misfit, headChange);
+        s.headResidualM = Math.max(misfit, system.largestChange);
         return s.status;
     }
 
@@ -102,8 +96,8 @@ public final class NetworkSolver {
     private boolean iterate(NetworkState s) {
         assemble(s);
         for (int i = 1; i <= settings.maxIterations(); i++) {
-            factor();
-            moveHeads(s);
+            system.factor();
+            system.moveHeads(s.head);
             step(s);
             s.iterations = i;
             boolean settled = live.prvCount == 0 || !switchRegulators(s, i);
@@ -129,7 +123,7 @@ public final class NetworkSolver {
 
     private boolean isSmallStep() {
         boolean flowsStand = changeSum <= settings.relativeFlowChange() * flowSum || changeSum <= STILL_M3_S;
-        return flowsStand && !turned && headChange <= settings.headResidualM();
+        return flowsStand && !turned && system.largestChange <= settings.headResidualM();
     }
 
     /** No outlet can pass more than at the highest head there is; Newton's steps are held to that. */
@@ -166,31 +160,58 @@ public final class NetworkSolver {
                 s.outletFlow[o] = 0.7 * s.outletLimit[o];
             }
         }
-        followNewK(s);
     }
 
-    /** An outlet whose k changed starts from its new flow at the old pressure: then only its node's balance is off. */
-    private void followNewK(NetworkState s) {
+    /**
+     * An outlet whose k changed starts from its new flow at the old pressure: then only its node's balance is off.
+     *
+     * @param inSystem whether to bring the factored system up to date with it
+     * @return whether there is such an outlet
+     */
+    private boolean followNewK(NetworkState s, boolean inSystem) {
+        boolean isNew = false;
+        system.clearRight();
         for (int a = 0; a < live.outletCount; a++) {
             int o = live.outlets[a];
             double k = s.k[o];
             if (k != s.solvedK[o]) {
                 int slot = net.outletSlot[o];
+                double old = s.outletFlow[o];
                 double q = s.solvedK[o] > 0
-                        ? s.outletFlow[o] / s.solvedK[o] * k
+                        ? old / s.solvedK[o] * k
                         : s.law[o].flow(k, s.head[slot] - net.elevation[slot]);
                 s.outletLimit[o] = limit(s, o, k);
                 s.outletFlow[o] = Math.min(q, s.outletLimit[o]);
+                if (inSystem) {
+                    // Never more than half is taken away: then no pivot falls below half, nor to rounding's dust.
+                    double more = outletConductance[o] * Math.max(k / s.solvedK[o] - 1, -0.5);
+                    outletConductance[o] += more;
+                    system.strengthen(slot, more);
+                    system.addInflow(slot, old - s.outletFlow[o]);
+                }
                 s.solvedK[o] = k;
+                isNew = true;
             }
         }
+        return isNew;
+    }
+
+    /**
+     * How heads and flows answer to new outlets, by the factors that the state's last solve ended with: a step of Newton's
+     * method for the price of two substitutions. All laws held at the end of that solve, so none is looked at; the steps
+     * that follow look at them all.
+     */
+    private void respond(NetworkState s) {
+        Arrays.fill(linkMisfit, 0);
+        Arrays.fill(outletMisfit, 0);
+        system.sweep();
+        system.moveHeads(s.head);
+        step(s);
     }
 
     /** The system at the state's heads and flows. */
     void assemble(NetworkState s) {
-        Arrays.fill(excess, 0);
-        Arrays.fill(off, 0);
-        Arrays.fill(right, 0);
+        system.clear();
         misfit = 0;
         assemblePlainLinks(s);
         assembleRootOutlets(s);
@@ -246,8 +267,7 @@ public final class NetworkSolver {
         double miss = p - (s.head[slot] - net.elevation[slot]);
         outletMisfit[o] = miss;
         outletConductance[o] = conductance;
-        excess[slot] += conductance;
-        right[slot] += miss * conductance - q;
+        system.addOutlet(slot, conductance, miss * conductance - q);
         noteMisfit(miss);
     }
 
@@ -271,15 +291,7 @@ public final class NetworkSolver {
         double q = s.flow[l] - miss * conductance;
         linkMisfit[l] = miss;
         linkConductance[l] = conductance;
-        int entry = net.entry[l];
-        if (entry >= 0) {
-            off[entry] -= conductance;
-        } else {
-            excess[from] += conductance;
-            excess[to] += conductance;
-        }
-        right[from] -= q;
-        right[to] += q;
+        system.addLink(net.entry[l], from, to, conductance, q);
         noteMisfit(miss);
     }
 
@@ -290,84 +302,8 @@ public final class NetworkSolver {
         }
         int to = net.to[l];
         double miss = net.prvHead[l] - s.head[to];
-        excess[to] += HOLD;
-        right[to] += HOLD * miss + s.flow[l];
-        right[net.from[l]] -= s.flow[l];
+        system.hold(net.from[l], to, HOLD, miss, s.flow[l]);
         noteMisfit(miss);
-    }
-
-    /**
-     * L D L^T in place, with the forward sweep of the right side, of the slots joined to a source.
-     *
-     * <p>Instead of the diagonal it keeps each row's excess over the off-diagonal entries, so that nothing is ever
-     * subtracted and a region that hangs on a nearly shut link keeps its full accuracy (the idea of Grassmann, Taksar
-     * and Heyman 1985 for such matrices).
-     */
-    void factor() {
-        Elimination e = net.elimination;
-        for (int a = 0; a < live.slotCount; a++) {
-            int column = live.slots[a];
-            int begin = e.start[column];
-            int end = e.start[column + 1];
-            double pivot = excess[column];
-            for (int i = begin; i < end; i++) {
-                pivot -= off[i];
-            }
-            double inverse = 1 / pivot;
-            inversePivot[column] = inverse;
-            if (end - begin == 1) {
-                // Nearly all columns: those of a tree touch one later node only, and leave no fill.
-                double factor = off[begin] * inverse;
-                int row = e.row[begin];
-                excess[row] -= excess[column] * factor;
-                right[row] -= right[column] * factor;
-                off[begin] = factor;
-            } else {
-                eliminate(column, inverse);
-            }
-        }
-    }
-
-    private void eliminate(int column, double inverse) {
-        Elimination e = net.elimination;
-        int end = e.start[column + 1];
-        int pair = e.pairStart[column];
-        for (int i = e.start[column]; i < end; i++) {
-            double factor = off[i] * inverse;
-            excess[e.row[i]] -= excess[column] * factor;
-            right[e.row[i]] -= right[column] * factor;
-            for (int j = i + 1; j < end; j++) {
-                off[e.pairTarget[pair++]] -= factor * off[j];
-            }
-            off[i] = factor;
-        }
-    }
-
-    /** Back substitution: adds the change to the heads and returns it by slot; zero at sources. */
-    double[] moveHeads(NetworkState s) {
-        Elimination e = net.elimination;
-        double largest = 0;
-        for (int a = live.slotCount - 1; a >= 0; a--) {
-            int column = live.slots[a];
-            int begin = e.start[column];
-            int end = e.start[column + 1];
-            double x = right[column] * inversePivot[column];
-            if (end - begin == 1) {
-                x -= off[begin] * change[e.row[begin]];
-            } else {
-                for (int i = begin; i < end; i++) {
-                    x -= off[i] * change[e.row[i]];
-                }
-            }
-            change[column] = x;
-            s.head[column] += x;
-            double size = Math.abs(x);
-            if (size > largest) {
-                largest = size;
-            }
-        }
-        headChange = largest;
-        return change;
     }
 
     private void step(NetworkState s) {
@@ -416,7 +352,7 @@ public final class NetworkSolver {
         for (int a = 0; a < live.rootCount; a++) {
             int o = live.outlets[a];
             double old = s.outletFlow[o];
-            double q = old + (change[net.outletSlot[o]] - outletMisfit[o]) * outletConductance[o];
+            double q = old + (system.change[net.outletSlot[o]] - outletMisfit[o]) * outletConductance[o];
             if (old > 0 && q > 0 && q <= s.outletLimit[o]) {
                 changes += Math.abs(q - old);
                 flows += q;
@@ -430,7 +366,7 @@ public final class NetworkSolver {
     }
 
     private double newtonFlow(NetworkState s, int l) {
-        return s.flow[l] + (change[net.from[l]] - change[net.to[l]] - linkMisfit[l]) * linkConductance[l];
+        return s.flow[l] + (system.change[net.from[l]] - system.change[net.to[l]] - linkMisfit[l]) * linkConductance[l];
     }
 
     private void stepLink(NetworkState s, int l) {
@@ -457,7 +393,7 @@ public final class NetworkSolver {
         if (old <= 0) {
             q = s.law[o].flow(s.k[o], Math.min(pressure, 1));
         } else {
-            q = old + (change[slot] - outletMisfit[o]) * outletConductance[o];
+            q = old + (system.change[slot] - outletMisfit[o]) * outletConductance[o];
             if (q <= 0) {
                 // A law that is concave in flow (n above 1) may overshoot below zero while there is pressure.
                 q = pressure > 0 ? 0.1 * old : 0;

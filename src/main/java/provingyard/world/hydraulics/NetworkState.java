@@ -23,6 +23,8 @@ public final class NetworkState {
     final double[] solvedK;
     /** 1 / k^2 of outlets with n = 0.5, whose pressure is q^2 / k^2. */
     final double[] inverseKSquared;
+    /** Whether an outlet has n = 0.5 and a k of which {@link #inverseKSquared} is finite. */
+    final boolean[] isRoot;
     /** Heads by slot, m; those of nodes not live are kept as a start for later. */
     final double[] head;
 
@@ -55,6 +57,7 @@ public final class NetworkState {
         k = new double[network.outletCount()];
         law = new OutletLaw[k.length];
         inverseKSquared = new double[k.length];
+        isRoot = new boolean[k.length];
         solvedK = new double[k.length];
         outletLimit = new double[k.length];
         for (int o = 0; o < k.length; o++) {
@@ -78,6 +81,7 @@ public final class NetworkState {
         k = o.k.clone();
         law = o.law.clone();
         inverseKSquared = o.inverseKSquared.clone();
+        isRoot = o.isRoot.clone();
         solvedK = o.solvedK.clone();
         head = o.head.clone();
         flow = o.flow.clone();
@@ -139,6 +143,11 @@ public final class NetworkState {
     private void keepK(int place, double newK) {
         k[place] = newK;
         inverseKSquared[place] = 1 / (newK * newK);
+        boolean root = law[place].exponent() == 0.5 && inverseKSquared[place] < Double.POSITIVE_INFINITY;
+        if (root != isRoot[place]) {
+            structureVersion++;
+        }
+        isRoot[place] = root;
     }
 
     /** Sets an outlet's exponent n, 0.05 to 2. Allocates, unlike the other setters. */
@@ -151,6 +160,7 @@ public final class NetworkState {
             structureVersion++;
             boundsKnown = false;
             law[place] = OutletLaw.withExponent(newN);
+            keepK(place, k[place]);
         }
     }
 

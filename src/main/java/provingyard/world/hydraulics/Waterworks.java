@@ -6,8 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import provingyard.numeric.Deterministic;
-import provingyard.scenario.Catalogue;
 import provingyard.scenario.FaultPlan;
 import provingyard.scenario.Plumbing;
 import provingyard.scenario.Point;
@@ -19,19 +17,6 @@ import provingyard.scenario.Scenario;
  * Safe for several threads.
  */
 public final class Waterworks {
-
-    /** Density of water times standard gravity, N/m3 (1000 kg/m3, 9.80665 m/s2). */
-    private static final double WEIGHT = 9806.65;
-
-    /** Discharge coefficient of a sharp-edged orifice (handbook value 0.6 to 0.62). */
-    private static final double ORIFICE = 0.61;
-
-    /** Pressure head in m at which leaks with other exponents than 0.5 pass what a plain orifice passes. */
-    private static final double LEAK_REFERENCE = 30;
-
-    private static final double VISCOSITY = 1.1386e-6;
-    private static final double FASTEST = 6;
-    private static final int CURVE_POINTS = 24;
 
     /** A configuration: zones the controller opens, master valve, faults that act (one bit each). */
     private record Configuration(long zones, boolean master, long faults) {}
@@ -53,7 +38,7 @@ public final class Waterworks {
                 masters.add(fitting);
             }
         }
-        network = build();
+        network = PlumbingNetwork.of(scenario, graph);
     }
 
     /** The plumbing of a site; at most 63 zones and 63 faults. */
@@ -168,162 +153,6 @@ public final class Waterworks {
         return mask;
     }
 
-    private Network build() {
-        Plumbing plumbing = scenario.plumbing();
-        NetworkBuilder b = Network.builder();
-        for (PlumbingGraph.Node node : graph.nodes()) {
-            if (node.id().equals(plumbing.supply().junction())) {
-                supply(b, plumbing.supply(), node);
-            } else {
-                b.node(node.id(), node.elevation());
-            }
-        }
-        graph.parts().forEach(part -> pipe(b, part));
-        graph.devices().forEach(device -> device(b, device));
-        for (PlumbingGraph.Tap tap : graph.taps()) {
-            outlet(b, tap);
-        }
-        return b.build();
-    }
-
-    private void supply(NetworkBuilder b, Plumbing.Supply supply, PlumbingGraph.Node node) {
-        double z = node.elevation();
-        List<Plumbing.FlowingPoint> points = supply.points();
-        switch (supply.kind()) {
-            case FIXED -> b.source(node.id(), z + supply.pressure() / WEIGHT);
-            case CURVE ->
-                b.supply(
-                        node.id(),
-                        z,
-                        z + supply.pressure() / WEIGHT,
-                        points.get(0).flow(),
-                        z + points.get(0).pressure() / WEIGHT);
-            case PUMP -> {
-                b.source(node.id() + ".suction", z);
-                b.node(node.id(), z);
-                double[] flows =
-                        points.stream().mapToDouble(Plumbing.FlowingPoint::flow).toArray();
-                double[] lifts =
-                        points.stream().mapToDouble(p -> p.pressure() / WEIGHT).toArray();
-                b.pump(node.id() + ".pump", node.id() + ".suction", node.id(), flows, lifts, true);
-            }
-        }
-    }
-
-    private void pipe(NetworkBuilder b, PlumbingGraph.Part part) {
-        Plumbing.Pipe plan = scenario.plumbing().pipes().stream()
-                .filter(p -> p.id().equals(part.pipe()))
-                .findFirst()
-                .orElseThrow();
-        Catalogue.PipeMake make = graph.make(plan);
-        double inner = PlumbingGraph.size(make, plan.size()).inner();
-        if (scenario.plumbing().friction() == Plumbing.Friction.DARCY_WEISBACH) {
-            b.darcyPipe(
-                    part.id(),
-                    part.from(),
-                    part.to(),
-                    part.length(),
-                    inner,
-                    make.roughness(),
-                    VISCOSITY,
-                    part.losses(),
-                    false,
-                    true);
-        } else {
-            b.pipe(
-                    part.id(),
-                    part.from(),
-                    part.to(),
-                    part.length(),
-                    inner,
-                    make.hazenWilliams(),
-                    part.losses(),
-                    false,
-                    true);
-        }
-    }
-
-    private void device(NetworkBuilder b, PlumbingGraph.Device device) {
-        Plumbing.Fitting f = device.fitting();
-        switch (f.kind()) {
-            case BACKFLOW_PREVENTER, CHECK_VALVE -> oneWay(b, device);
-            case REGULATOR ->
-                b.prv(f.id(), device.from(), device.to(), f.size(), f.losses(), f.setting() / WEIGHT, true);
-            case ZONE_VALVE -> {
-                b.valve(f.id(), device.from(), device.to(), f.size(), f.losses(), false);
-                weep(b, device);
-            }
-            default -> b.valve(f.id(), device.from(), device.to(), f.size(), f.losses(), true);
-        }
-    }
-
-    /** Loss = opening loss + K velocity heads; nothing flows back. */
-    private static void oneWay(NetworkBuilder b, PlumbingGraph.Device device) {
-        Plumbing.Fitting f = device.fitting();
-        double area = Math.PI / 4 * f.size() * f.size();
-        double[] flows = new double[CURVE_POINTS + 1];
-        double[] losses = new double[CURVE_POINTS + 1];
-        for (int i = 0; i <= CURVE_POINTS; i++) {
-            double v = FASTEST * i / CURVE_POINTS;
-            flows[i] = v * area;
-            losses[i] = f.opensAt() / WEIGHT + f.losses() * v * v / (2 * Constants.GRAVITY_M_S2);
-        }
-        b.device(f.id(), device.from(), device.to(), flows, losses, true);
-    }
-
-    /** A second, narrow way past a valve that may weep: an orifice of the fault's opening, as a loss coefficient. */
-    private void weep(NetworkBuilder b, PlumbingGraph.Device device) {
-        Plumbing.Fitting f = device.fitting();
-        for (int i = 0; i < scenario.faults().size(); i++) {
-            FaultPlan fault = scenario.faults().get(i);
-            if (fault.kind() == FaultPlan.Kind.VALVE_WEEPS && fault.on().equals(f.id())) {
-                double ratio = Math.PI / 4 * f.size() * f.size() / (ORIFICE * fault.opening());
-                b.valve("weep-" + i, device.from(), device.to(), f.size(), ratio * ratio, false);
-            }
-        }
-    }
-
-    private void outlet(NetworkBuilder b, PlumbingGraph.Tap tap) {
-        for (Plumbing.Head head : scenario.plumbing().heads()) {
-            if (head.id().equals(tap.id())) {
-                Catalogue.Nozzle nozzle = nozzle(head.nozzle());
-                double share = nozzle.scalesWithArc() ? head.sweep() / 360 : 1;
-                b.outlet(tap.id(), tap.node(), factor(nozzle, share), nozzle.exponent());
-                return;
-            }
-        }
-        for (Plumbing.DripLine drip : scenario.plumbing().drips()) {
-            if (drip.id().equals(tap.id())) {
-                Catalogue.Nozzle nozzle = nozzle(drip.nozzle());
-                b.outlet(tap.id(), tap.node(), factor(nozzle, drip.emitters()), nozzle.exponent());
-                return;
-            }
-        }
-        for (int i = 0; i < scenario.faults().size(); i++) {
-            if (PlumbingGraph.leakId(i).equals(tap.id())) {
-                b.outlet(tap.id(), tap.node(), 0, scenario.faults().get(i).leakExponent());
-            }
-        }
-    }
-
-    /** k of q = k p^n, p in m of water, through a nozzle's design point. */
-    private static double factor(Catalogue.Nozzle nozzle, double times) {
-        return times * nozzle.flow() / Deterministic.pow(nozzle.pressure() / WEIGHT, nozzle.exponent());
-    }
-
-    private Catalogue.Nozzle nozzle(String id) {
-        return scenario.catalogue().nozzles().stream()
-                .filter(n -> n.id().equals(id))
-                .findFirst()
-                .orElseThrow();
-    }
-
-    /** k of a leak q = k p^N1: Cd A sqrt(2 g p) for N1 = 0.5; else scaled to pass the same at the reference pressure. */
-    private static double leakFactor(FaultPlan fault) {
-        double plain = ORIFICE * fault.opening() * Math.sqrt(2 * Constants.GRAVITY_M_S2);
-        return plain * Deterministic.pow(LEAK_REFERENCE, 0.5 - fault.leakExponent());
-    }
-
     private WaterFlows solve(Configuration configuration) {
         NetworkState state = network.newState();
         for (int z = 0; z < zones.size(); z++) {
@@ -343,9 +172,9 @@ public final class Waterworks {
     private void apply(NetworkState state, int index, FaultPlan fault) {
         switch (fault.kind()) {
             case MAINLINE_BREAK, MAINLINE_LEAK, LATERAL_BREAK ->
-                state.setOutletK(network.outlet(PlumbingGraph.leakId(index)), leakFactor(fault));
+                state.setOutletK(network.outlet(PlumbingGraph.leakId(index)), PlumbingNetwork.leakFactor(fault));
             case VALVE_STUCK_OPEN -> state.setOpen(network.link(fault.on()), true);
-            case VALVE_WEEPS -> state.setOpen(network.link("weep-" + index), true);
+            case VALVE_WEEPS -> state.setOpen(network.link(PlumbingNetwork.weepId(index)), true);
             case HEAD_BROKEN -> scale(state, fault.on(), 1 + fault.amount());
             case NOZZLE_CLOGGED -> scale(state, fault.on(), Math.max(0, 1 - fault.amount()));
             default -> {
@@ -378,7 +207,7 @@ public final class Waterworks {
         for (int i = 0; i < n; i++) {
             String id = plumbing.heads().get(i).id();
             heads[i] = state.outletFlow(network.outlet(id));
-            pressures[i] = WEIGHT * state.pressureHead(network.node(tapNode(id)));
+            pressures[i] = PlumbingNetwork.WEIGHT_N_M3 * state.pressureHead(network.node(tapNode(id)));
             supply += heads[i];
         }
         double[] drips = new double[plumbing.drips().size()];
@@ -392,7 +221,7 @@ public final class Waterworks {
             int z = zones.indexOf(device.fitting());
             if (z >= 0) {
                 zoneFlows[z] = state.flow(network.link(device.fitting().id()));
-                zonePressures[z] = WEIGHT * state.pressureHead(network.node(device.to()));
+                zonePressures[z] = PlumbingNetwork.WEIGHT_N_M3 * state.pressureHead(network.node(device.to()));
             }
         }
         double[] faults = new double[scenario.faults().size()];
@@ -436,7 +265,7 @@ public final class Waterworks {
             }
             case VALVE_WEEPS -> {
                 int z = zones().indexOf(fault.on());
-                yield (configuration.zones() >> z & 1) != 0 ? 0 : state.flow(network.link("weep-" + i));
+                yield (configuration.zones() >> z & 1) != 0 ? 0 : state.flow(network.link(PlumbingNetwork.weepId(i)));
             }
             case HEAD_BROKEN -> {
                 int h = headIndex(fault.on());
@@ -463,7 +292,7 @@ public final class Waterworks {
                     .add(new WaterFlows.PartFlow(
                             part.start(),
                             state.flow(network.link(part.id())),
-                            WEIGHT * state.pressureHead(network.node(part.from()))));
+                            PlumbingNetwork.WEIGHT_N_M3 * state.pressureHead(network.node(part.from()))));
         }
         return all;
     }

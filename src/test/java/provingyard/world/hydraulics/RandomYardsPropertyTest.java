@@ -7,6 +7,7 @@ import java.lang.management.ManagementFactory;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.apache.commons.rng.UniformRandomProvider;
+import provingyard.numeric.Deterministic;
 import provingyard.numeric.RandomStreams;
 
 /** Laws that hold for any yard, tried on random ones. */
@@ -70,6 +71,52 @@ class RandomYardsPropertyTest {
                 assertEquals(warm.head(i), cold.head(i), 1e-6, net.nodeIds().get(i));
             }
         }
+    }
+
+    @Property(tries = 300)
+    void newOutletsAreAnsweredWarmAsCold(
+            @ForAll long seed, @ForAll boolean loops, @ForAll boolean odd, @ForAll boolean any, @ForAll boolean darcy) {
+        Network net = RandomYards.yard(seed, new RandomYards.Parts(loops, odd, any, darcy));
+        NetworkSolver warmSolver = new NetworkSolver(net);
+        NetworkState warm = net.newState();
+        warmSolver.solve(warm);
+        UniformRandomProvider random = new RandomStreams(seed).sequence("outlets");
+        for (int c = 0; c < 8; c++) {
+            int changes = 1 + random.nextInt(3);
+            for (int i = 0; i < changes; i++) {
+                int o = random.nextInt(net.outletCount());
+                warm.setOutletK(o, net.outletK[o] * Deterministic.pow(10, 4 * random.nextDouble() - 2.5));
+            }
+            warmSolver.solve(warm);
+            checkAnswer(warm);
+            NetworkState cold = warm.copy();
+            cold.forget();
+            new NetworkSolver(net).solve(cold);
+            for (int i = 0; i < net.nodeCount(); i++) {
+                assertEquals(cold.head(i), warm.head(i), 1e-6, net.nodeIds().get(i));
+            }
+        }
+    }
+
+    /** A copy has no factors at hand, so it shows what a solve takes that looks at every law from the start. */
+    @Property(tries = 20)
+    void factorsKeptFromTheLastSolveSpareIterations(@ForAll long seed, @ForAll boolean loops) {
+        Network net = RandomYards.yard(seed, new RandomYards.Parts(loops, false, false, false));
+        NetworkSolver solver = new NetworkSolver(net);
+        NetworkSolver other = new NetworkSolver(net);
+        NetworkState s = net.newState();
+        solver.solve(s);
+        int kept = 0;
+        int plain = 0;
+        for (int o = 0; o < net.outletCount(); o++) {
+            s.setOutletK(o, net.outletK[o] * 4 / 3);
+            NetworkState copy = s.copy();
+            solver.solve(s);
+            other.solve(copy);
+            kept += s.iterations();
+            plain += copy.iterations();
+        }
+        assertTrue(kept < plain, kept + " against " + plain);
     }
 
     /** Holds for trees; a loop may send the new flow another way, and a regulator only for its own branch. */
