@@ -8,9 +8,11 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.ShrinkingMode;
 import net.jqwik.api.constraints.LongRange;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** A whole frosty night and the day after it, from a mild evening to the next afternoon. */
+@Tag("unit")
 class FrostNightTest {
 
     private static final GroundCells WALK = Plots.of(0.6, 0, "ww", "ww");

@@ -8,9 +8,11 @@ import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.LongRange;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Water is kept: on random yards, in random weather, with random watering. */
+@Tag("unit")
 class GroundBalanceTest {
 
     private static final String LETTERS = "llccssbbwwwddr";

@@ -10,6 +10,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import provingyard.TestYards;
 import provingyard.numeric.RandomStreams;
@@ -18,6 +19,7 @@ import provingyard.scenario.YardPlan.StructureKind;
 import provingyard.scenario.YardPlan.SurfaceKind;
 
 /** Surfaces by cell and the way of runoff. */
+@Tag("unit")
 class YardCellsTest {
 
     private static TestYards clinic() {
