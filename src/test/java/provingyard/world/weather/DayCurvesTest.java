@@ -19,33 +19,33 @@ import provingyard.scenario.Place;
 class DayCurvesTest {
 
     private static final int DAY = 1440;
-    private static final SeasonSun SUN = new SeasonSun(Plans.EAST, Plans.NOVEMBER, 3);
+    private final SeasonSun sun = new SeasonSun(Plans.EAST, Plans.NOVEMBER, 3);
     private static final List<DayValues> DAYS = List.of(
             new DayValues(20.0, 10.0, 8.0, 0.8, 3.0, 0.0, null),
             new DayValues(16.0, 6.0, 2.0, 0.4, 3.0, 0.0, null),
             new DayValues(18.0, 8.0, 4.0, 0.5, 3.0, 0.0, null));
 
-    private static MinuteFields air() {
+    private MinuteFields air() {
         MinuteFields fields = new MinuteFields(3 * DAY);
-        new TemperatureCurve(DAYS, SUN).fill(fields);
+        new TemperatureCurve(DAYS, sun).fill(fields);
         return fields;
     }
 
-    private static MinuteFields sky(MinuteFields fields) {
-        CloudCurve.fill(fields, DAYS, SUN);
+    private MinuteFields sky(MinuteFields fields) {
+        CloudCurve.fill(fields, DAYS, sun);
         return fields;
     }
 
-    private static int noon(int day) {
-        return (int) SUN.noonTick(day);
+    private int noon(int day) {
+        return (int) sun.noonTick(day);
     }
 
     @Test
     void eachDayMeetsItsLowAndItsHigh() {
         MinuteFields fields = air();
         for (int day = 0; day < 3; day++) {
-            int low = TemperatureCurve.lowTick(SUN, day);
-            int high = TemperatureCurve.highTick(SUN, day);
+            int low = TemperatureCurve.lowTick(sun, day);
+            int high = TemperatureCurve.highTick(sun, day);
             assertEquals(DAYS.get(day).low(), fields.air[low], 1e-12);
             assertEquals(DAYS.get(day).high(), fields.air[high], 1e-4);
             // The sine of 30 degrees is one half: a third of the way in time is half the way in temperature.
@@ -57,8 +57,8 @@ class DayCurvesTest {
     @Test
     void theLowIsTenMinutesBeforeSunriseAndTheHighFollowsNoon() {
         // Parton and Logan 1981: the low 0.17 h before sunrise; the high 1.86 h of the warming's time after noon.
-        assertEquals(SUN.sunriseTick(1) - 10.2, TemperatureCurve.lowTick(SUN, 1), 0.5);
-        assertEquals(SUN.noonTick(1) + 111.6 - 10.2, TemperatureCurve.highTick(SUN, 1), 0.5);
+        assertEquals(sun.sunriseTick(1) - 10.2, TemperatureCurve.lowTick(sun, 1), 0.5);
+        assertEquals(sun.noonTick(1) + 111.6 - 10.2, TemperatureCurve.highTick(sun, 1), 0.5);
     }
 
     @Test
@@ -76,7 +76,7 @@ class DayCurvesTest {
         for (int t = 1; t < fields.ticks(); t++) {
             assertTrue(Math.abs(fields.air[t] - fields.air[t - 1]) < 0.1, "step at " + t);
         }
-        for (int t = (int) SUN.sunsetTick(0) + 2; t <= TemperatureCurve.lowTick(SUN, 1); t++) {
+        for (int t = (int) sun.sunsetTick(0) + 2; t <= TemperatureCurve.lowTick(sun, 1); t++) {
             assertTrue(fields.air[t] < fields.air[t - 1], "rises at " + t);
         }
         // The last evening falls toward a morning like its own.
@@ -88,9 +88,9 @@ class DayCurvesTest {
     @Test
     void theDewPointRunsStraightFromMorningToMorning() {
         MinuteFields fields = air();
-        int first = TemperatureCurve.lowTick(SUN, 0);
-        int second = TemperatureCurve.lowTick(SUN, 1);
-        int third = TemperatureCurve.lowTick(SUN, 2);
+        int first = TemperatureCurve.lowTick(sun, 0);
+        int second = TemperatureCurve.lowTick(sun, 1);
+        int third = TemperatureCurve.lowTick(sun, 2);
         assertEquals(8.0, fields.dewPoint[0], 1e-12);
         assertEquals(8.0, fields.dewPoint[first], 1e-12);
         assertEquals(5.0, fields.dewPoint[(first + second) / 2], 0.005);
@@ -115,11 +115,11 @@ class DayCurvesTest {
         double[] cloud = {0.2, 0.6, 0.5};
         for (int day = 0; day < 3; day++) {
             assertEquals(cloud[day], fields.cloud[noon(day)], 1e-12);
-            assertEquals(cloud[day], fields.cloud[(int) Math.ceil(SUN.sunriseTick(day))], 1e-12);
-            assertEquals(cloud[day], fields.cloud[(int) SUN.sunsetTick(day)], 1e-12);
+            assertEquals(cloud[day], fields.cloud[(int) Math.ceil(sun.sunriseTick(day))], 1e-12);
+            assertEquals(cloud[day], fields.cloud[(int) sun.sunsetTick(day)], 1e-12);
         }
-        double sunset = SUN.sunsetTick(0);
-        double night = SUN.sunriseTick(1) - sunset;
+        double sunset = sun.sunsetTick(0);
+        double night = sun.sunriseTick(1) - sunset;
         assertEquals(0.3, fields.cloud[(int) Math.round(sunset + night / 4.0)], 5e-4);
         assertEquals(0.5, fields.cloud[(int) Math.round(sunset + night * 0.75)], 5e-4);
         assertEquals(0.2, fields.cloud[0], 1e-12);
@@ -151,11 +151,11 @@ class DayCurvesTest {
         MinuteFields fields = new MinuteFields(DAY);
         fields.rain[700] = 1e-4;
         DayValues overcast = new DayValues(20.0, 10.0, 8.0, 0.0, 3.0, 0.01, null);
-        SeasonSun sun = new SeasonSun(Plans.EAST, Plans.NOVEMBER, 1);
-        CloudCurve.fill(fields, List.of(overcast), sun);
+        SeasonSun day = new SeasonSun(Plans.EAST, Plans.NOVEMBER, 1);
+        CloudCurve.fill(fields, List.of(overcast), day);
         assertEquals(1.0, fields.cloud[700], 1e-12);
         // Angström: a third of the clear sky's sun comes through.
-        assertEquals(sun.clearSky()[700] / 3.0, fields.sun[700], 1e-9);
+        assertEquals(day.clearSky()[700] / 3.0, fields.sun[700], 1e-9);
         assertTrue(fields.sun[700] > 100.0);
     }
 
@@ -163,10 +163,10 @@ class DayCurvesTest {
     void theSunThatComesThroughFollowsTheCloud() {
         MinuteFields fields = sky(new MinuteFields(3 * DAY));
         // Half the sunshine: (0.25 + 0.25) / 0.75 of the clear sky.
-        assertEquals(SUN.clearSky()[noon(2)] * 2.0 / 3.0, fields.sun[noon(2)], 1e-9);
+        assertEquals(sun.clearSky()[noon(2)] * 2.0 / 3.0, fields.sun[noon(2)], 1e-9);
         assertEquals(0.0, fields.sun[0]);
         fields.cloud(noon(2), 0.0);
-        assertEquals(SUN.clearSky()[noon(2)], fields.sun[noon(2)], 1e-9);
+        assertEquals(sun.clearSky()[noon(2)], fields.sun[noon(2)], 1e-9);
         assertEquals(0.0, fields.cloud[noon(2)]);
         assertEquals(3 * DAY, fields.ticks());
     }
@@ -210,23 +210,23 @@ class DayCurvesTest {
 
     @Test
     void beforeAndAfterTheSeasonTheSunGoesOnAsAtItsEnds() {
-        assertEquals(SUN.noonTick(0) - DAY, SUN.noonTick(-1), 1e-9);
-        assertEquals(SUN.sunsetTick(0) - DAY, SUN.sunsetTick(-1), 1e-9);
-        assertEquals(SUN.sunriseTick(2) + DAY, SUN.sunriseTick(3), 1e-9);
-        assertEquals(3, SUN.days());
-        assertEquals(0.75 + 2e-5 * 9.0, SUN.clearSkyShare(), 1e-12);
+        assertEquals(sun.noonTick(0) - DAY, sun.noonTick(-1), 1e-9);
+        assertEquals(sun.sunsetTick(0) - DAY, sun.sunsetTick(-1), 1e-9);
+        assertEquals(sun.sunriseTick(2) + DAY, sun.sunriseTick(3), 1e-9);
+        assertEquals(3, sun.days());
+        assertEquals(0.75 + 2e-5 * 9.0, sun.clearSkyShare(), 1e-12);
     }
 
     @Test
     void sunriseAndSunsetAreWhereTheSunCrossesTheHorizon() {
         for (int day = 0; day < 3; day++) {
-            int rise = (int) Math.round(SUN.sunriseTick(day));
-            int set = (int) Math.round(SUN.sunsetTick(day));
-            assertTrue(SUN.altitude()[rise - 2] < 0.0 && SUN.altitude()[rise + 2] > 0.0);
-            assertTrue(SUN.altitude()[set - 2] > 0.0 && SUN.altitude()[set + 2] < 0.0);
-            assertEquals(0.0, SUN.clearSky()[rise - 2]);
-            assertTrue(SUN.bearing()[rise] > 100.0 && SUN.bearing()[rise] < 115.0, "south of east in November");
-            assertEquals(360.0, SUN.bearing()[rise] + SUN.bearing()[set], 1.5);
+            int rise = (int) Math.round(sun.sunriseTick(day));
+            int set = (int) Math.round(sun.sunsetTick(day));
+            assertTrue(sun.altitude()[rise - 2] < 0.0 && sun.altitude()[rise + 2] > 0.0);
+            assertTrue(sun.altitude()[set - 2] > 0.0 && sun.altitude()[set + 2] < 0.0);
+            assertEquals(0.0, sun.clearSky()[rise - 2]);
+            assertTrue(sun.bearing()[rise] > 100.0 && sun.bearing()[rise] < 115.0, "south of east in November");
+            assertEquals(360.0, sun.bearing()[rise] + sun.bearing()[set], 1.5);
         }
     }
 

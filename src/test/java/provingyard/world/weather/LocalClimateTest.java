@@ -9,7 +9,6 @@ import java.util.Set;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import provingyard.TestYards;
 import provingyard.reference.ReferenceRow;
@@ -17,7 +16,6 @@ import provingyard.scenario.Scenario;
 import provingyard.world.yard.Yard;
 
 /** How the air of a spot differs from the open field's. */
-@Tag("unit")
 public class LocalClimateTest {
 
     /** Rows that are compared here. */

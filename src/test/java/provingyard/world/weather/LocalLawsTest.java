@@ -14,7 +14,7 @@ import provingyard.world.yard.Yard;
 @Tag("unit")
 class LocalLawsTest {
 
-    private static final StoredHeat NO_HEAT = StoredHeat.none();
+    private final StoredHeat noHeat = StoredHeat.none();
 
     private static final Scenario OPEN = TestYards.lawn(60, 60)
             .cell(5)
@@ -23,7 +23,7 @@ class LocalLawsTest {
             .vent("dryer", 40, 40, 4, 2)
             .vent("boiler", 40, 42, 3, 4)
             .scenario();
-    private static final LocalClimate CLIMATE = LocalClimate.of(Yard.of(OPEN), OPEN);
+    private final LocalClimate climate = LocalClimate.of(Yard.of(OPEN), OPEN);
 
     private static Weather night(double air, double wind, double cloud, double altitude) {
         return new Weather(air, air - 2, wind, 0, 0, cloud, 0, 0, altitude, 0);
@@ -60,24 +60,24 @@ class LocalLawsTest {
 
     @Test
     void theDeepestHollowCountsAndThinsUpward() {
-        assertEquals(2.5, CLIMATE.pool(10, 10, 0.5), 1e-12);
-        assertEquals(2.5, CLIMATE.pool(10, 10, 0), 1e-12);
-        assertEquals(2.5 * 0.75, CLIMATE.pool(13, 10, 0.5), 1e-12);
-        assertEquals(2.5 * 0.75, CLIMATE.pool(10, 7, 0.5), 1e-12);
+        assertEquals(2.5, climate.pool(10, 10, 0.5), 1e-12);
+        assertEquals(2.5, climate.pool(10, 10, 0), 1e-12);
+        assertEquals(2.5 * 0.75, climate.pool(13, 10, 0.5), 1e-12);
+        assertEquals(2.5 * 0.75, climate.pool(10, 7, 0.5), 1e-12);
         // Beyond the narrow one the wide one is left: 1 - (9 / 12)2.
-        assertEquals(0.4375, CLIMATE.pool(10, 19, 0.5), 1e-12);
-        assertEquals(0, CLIMATE.pool(30, 10, 0.5));
-        assertEquals(2.5 / Math.E, CLIMATE.pool(10, 10, 1.7), 1e-12);
+        assertEquals(0.4375, climate.pool(10, 19, 0.5), 1e-12);
+        assertEquals(0, climate.pool(30, 10, 0.5));
+        assertEquals(2.5 / Math.E, climate.pool(10, 10, 1.7), 1e-12);
     }
 
     @Test
     void ventsAddUpAndThinOverTheirPlume() {
         // At the dryer 4 K, and half of the boiler's 3 K from 2 m of its 4 m away.
-        assertEquals(5.5, CLIMATE.vent(40, 40, 1), 1e-12);
-        assertEquals(2 + 3 * 0.75, CLIMATE.vent(40, 41, 2.5), 1e-12);
-        assertEquals(5.5 / Math.E, CLIMATE.vent(40, 40, 3.5), 1e-12);
-        assertEquals(2, CLIMATE.vent(39, 40, 1) - 3 * (1 - Math.sqrt(5) / 4), 1e-12);
-        assertEquals(0, CLIMATE.vent(10, 10, 1));
+        assertEquals(5.5, climate.vent(40, 40, 1), 1e-12);
+        assertEquals(2 + 3 * 0.75, climate.vent(40, 41, 2.5), 1e-12);
+        assertEquals(5.5 / Math.E, climate.vent(40, 40, 3.5), 1e-12);
+        assertEquals(2, climate.vent(39, 40, 1) - 3 * (1 - Math.sqrt(5) / 4), 1e-12);
+        assertEquals(0, climate.vent(10, 10, 1));
     }
 
     @Test
@@ -104,42 +104,42 @@ class LocalLawsTest {
         assertEquals(1 / 0.748, Spot.profile(10), 1e-3);
         assertEquals(1, Spot.profile(2), 2e-3);
         assertEquals(Spot.profile(0.1), Spot.profile(0.05));
-        assertEquals(Spot.profile(10) * 2, CLIMATE.at(30, 10, 10).wind(day(500, 0, 40, 180)), 1e-9);
+        assertEquals(Spot.profile(10) * 2, climate.at(30, 10, 10).wind(day(500, 0, 40, 180)), 1e-9);
     }
 
     @Test
     void anOpenSpotFollowsTheLaws() {
         Weather w = night(3, 1.5, 0, -40);
         // Half of 3 K of layering and 1 K of cold in the wide hollow's middle ground.
-        assertEquals(3 - 0.5 * (3 + 0.4375), CLIMATE.at(10, 19, 0.1).air(w, NO_HEAT), 1e-9);
-        assertEquals(3 + 5.5, CLIMATE.at(40, 40, 2).air(w, NO_HEAT), 1e-9);
-        assertEquals(5.5, CLIMATE.at(40, 40, 2).warmth(w, NO_HEAT), 1e-9);
+        assertEquals(3 - 0.5 * (3 + 0.4375), climate.at(10, 19, 0.1).air(w, noHeat), 1e-9);
+        assertEquals(3 + 5.5, climate.at(40, 40, 2).air(w, noHeat), 1e-9);
+        assertEquals(5.5, climate.at(40, 40, 2).warmth(w, noHeat), 1e-9);
     }
 
     @Test
     void beamAndSkyLightAFlatPlate() {
-        Spot spot = CLIMATE.at(30, 10, 2);
+        Spot spot = climate.at(30, 10, 2);
         assertEquals(600, spot.sun(day(600, 0.4, 40, 180)), 1e-9);
         assertEquals(0, spot.sun(day(0, 0.4, 40, 180)));
         // With the sun's disc below the horizon only the sky's share is left: 0.15 + 0.85 x 0.4.
         assertEquals(10 * 0.49, spot.sun(day(10, 0.4, 0, 180)), 1e-9);
         assertEquals(
                 12 + 0.006 * 600 / (1 + spot.wind(day(600, 0, 40, 180))),
-                spot.unshielded(day(600, 0, 40, 180), NO_HEAT),
+                spot.unshielded(day(600, 0, 40, 180), noHeat),
                 1e-3);
         assertEquals(0.0002, spot.rain(day(600, 0, 40, 180)), 1e-12);
     }
 
     @Test
     void dryingGoesWithSunWindAndWarmth() {
-        Spot open = CLIMATE.at(30, 10, 2);
+        Spot open = climate.at(30, 10, 2);
         double profile = Spot.profile(2);
-        assertEquals(5e-6 * (0.7 + 0.3 * profile), open.evaporation(day(600, 0, 40, 180), NO_HEAT), 1e-12);
-        assertEquals(5e-6 * profile, open.evaporation(day(5, 0, 40, 180), NO_HEAT), 1e-12);
+        assertEquals(5e-6 * (0.7 + 0.3 * profile), open.evaporation(day(600, 0, 40, 180), noHeat), 1e-12);
+        assertEquals(5e-6 * profile, open.evaporation(day(5, 0, 40, 180), noHeat), 1e-12);
         // 5.5 K of the vents: 6.5 % faster for each.
         assertEquals(
                 5e-6 * (0.7 + 0.3 * profile) * (1 + 0.065 * 5.5),
-                CLIMATE.at(40, 40, 2).evaporation(day(600, 0, 40, 180), NO_HEAT),
+                climate.at(40, 40, 2).evaporation(day(600, 0, 40, 180), noHeat),
                 1e-12);
     }
 
@@ -149,31 +149,31 @@ class LocalLawsTest {
             .building("house", 20, 20, 40, 30, 4, 0, true)
             .scenario();
 
-    private static final Yard HOUSE_YARD = Yard.of(HOUSE);
-    private static final LocalClimate BESIDE = LocalClimate.of(HOUSE_YARD, HOUSE);
+    private final Yard houseYard = Yard.of(HOUSE);
+    private final LocalClimate beside = LocalClimate.of(houseYard, HOUSE);
 
     @Test
     void aWallGivesItsWarmthToTheAirBesideIt() {
         Weather w = night(-2, 0, 1, -40);
         double near = Math.exp(-0.5 / 0.4);
-        assertEquals(near, BESIDE.at(30, 19.5, 1).warmth(w, NO_HEAT), 1e-9);
+        assertEquals(near, beside.at(30, 19.5, 1).warmth(w, noHeat), 1e-9);
         StoredHeat heat = StoredHeat.none();
         for (int i = 0; i < 600; i++) {
             heat.advance(day(500, 0, 40, 180));
         }
         double south = heat.facing(180);
         assertTrue(south > 5);
-        assertEquals(near * (1 + 0.25 * south), BESIDE.at(30, 19.5, 1).warmth(w, heat), 1e-9);
-        assertEquals(near * (1 + 0.25 * heat.facing(0)), BESIDE.at(30, 30.5, 1).warmth(w, heat), 1e-9);
+        assertEquals(near * (1 + 0.25 * south), beside.at(30, 19.5, 1).warmth(w, heat), 1e-9);
+        assertEquals(near * (1 + 0.25 * heat.facing(0)), beside.at(30, 30.5, 1).warmth(w, heat), 1e-9);
     }
 
     @Test
     void shelterRunsStraightBetweenTenDegreesOfBearing() {
-        Spot spot = BESIDE.at(30, 15, 2);
-        double at20 = HOUSE_YARD.shelter(30, 15, 2, 20);
-        double at30 = HOUSE_YARD.shelter(30, 15, 2, 30);
-        double at350 = HOUSE_YARD.shelter(30, 15, 2, 350);
-        double at0 = HOUSE_YARD.shelter(30, 15, 2, 0);
+        Spot spot = beside.at(30, 15, 2);
+        double at20 = houseYard.shelter(30, 15, 2, 20);
+        double at30 = houseYard.shelter(30, 15, 2, 30);
+        double at350 = houseYard.shelter(30, 15, 2, 350);
+        double at0 = houseYard.shelter(30, 15, 2, 0);
         assertTrue(Math.abs(at20 - at30) > 0.005);
         assertEquals(0.75 * at20 + 0.25 * at30, wind(spot, 22.5), 1e-9);
         assertEquals(at30, wind(spot, 30), 1e-9);
@@ -188,10 +188,10 @@ class LocalLawsTest {
 
     @Test
     void theBeamIsLookedUpByTheSunsPlace() {
-        Spot north = BESIDE.at(30, 33, 1);
+        Spot north = beside.at(30, 33, 1);
         // 3 m behind a house of 3 m above the point: a sun at 40 degrees is hidden in the south, not in the north; one
         // at 50 degrees stands over the roof. Sky light is 0.15 of the whole times the sky's view.
-        double sky = 0.15 * HOUSE_YARD.skyView(30, 33, 1) * 600;
+        double sky = 0.15 * houseYard.skyView(30, 33, 1) * 600;
         assertEquals(sky, north.sun(day(600, 0, 40, 180)), 1e-9);
         assertEquals(sky + 0.85 * 600, north.sun(day(600, 0, 50, 180)), 1e-9);
         assertEquals(sky + 0.85 * 600, north.sun(day(600, 0, 40, 0)), 1e-9);
@@ -205,17 +205,17 @@ class LocalLawsTest {
         Weather w = night(-2, 0, 0, -40);
         Yard yard = Yard.of(OPEN);
         int dip = yard.cellAt(10, 10);
-        double pool = CLIMATE.pool(yard.x(dip), yard.y(dip), 0.1);
-        assertEquals(-2 - 3 - pool, CLIMATE.coldAt(dip, w), 1e-5);
+        double pool = climate.pool(yard.x(dip), yard.y(dip), 0.1);
+        assertEquals(-2 - 3 - pool, climate.coldAt(dip, w), 1e-5);
         int vent = yard.cellAt(41, 41);
-        double added = CLIMATE.vent(yard.x(vent), yard.y(vent), 0.1);
+        double added = climate.vent(yard.x(vent), yard.y(vent), 0.1);
         assertTrue(added > 0);
-        assertEquals(-5 + added, CLIMATE.cold(w)[vent], 1e-5);
-        int wall = HOUSE_YARD.cellAt(31, 16);
-        double near = Math.exp(-(20 - HOUSE_YARD.y(wall)) / 0.4);
-        double layers = 3 * HOUSE_YARD.skyView(wall);
-        assertEquals(-2 - layers + near, BESIDE.coldAt(wall, w), 1e-5);
-        assertEquals(-2, BESIDE.coldAt(HOUSE_YARD.cellAt(30, 25), w), 1e-6);
+        assertEquals(-5 + added, climate.cold(w)[vent], 1e-5);
+        int wall = houseYard.cellAt(31, 16);
+        double near = Math.exp(-(20 - houseYard.y(wall)) / 0.4);
+        double layers = 3 * houseYard.skyView(wall);
+        assertEquals(-2 - layers + near, beside.coldAt(wall, w), 1e-5);
+        assertEquals(-2, beside.coldAt(houseYard.cellAt(30, 25), w), 1e-6);
     }
 
     private static StoredHeat steady(Weather w) {

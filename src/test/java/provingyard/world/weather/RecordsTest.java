@@ -28,7 +28,7 @@ class RecordsTest {
 
     private static final int DAY = 1440;
     private static final LocalDate MAY = LocalDate.of(2026, 5, 1);
-    private static final SeasonSun SUN = new SeasonSun(Plans.EAST, MAY, 2);
+    private final SeasonSun sun = new SeasonSun(Plans.EAST, MAY, 2);
     private static final String HEADER = "time,air_C,dew_point_C,wind_m_s,wind_from_deg,sun_W_m2,rain_mm\n";
 
     private static String hours(int first, int last, IntToDoubleFunction sun) {
@@ -52,13 +52,13 @@ class RecordsTest {
         return fields;
     }
 
-    private static double clearMean(int hour) {
-        return Plans.sum(t -> SUN.clearSky()[t], hour * 60, hour * 60 + 60) / 60.0;
+    private double clearMean(int hour) {
+        return Plans.sum(t -> sun.clearSky()[t], hour * 60, hour * 60 + 60) / 60.0;
     }
 
     @Test
     void airWindAndBearingRunStraightBetweenTheMiddlesOfTheHours() {
-        MinuteFields fields = minutes(hours(0, 48, hour -> 0.0), SUN);
+        MinuteFields fields = minutes(hours(0, 48, hour -> 0.0), sun);
         // The minute from 8:29 has its middle half a minute before 8:30, the middle of the hour.
         assertEquals(18.0, (fields.air[509] + fields.air[510]) / 2.0, 0.005);
         assertEquals(18.5, (fields.air[539] + fields.air[540]) / 2.0, 1e-9);
@@ -78,26 +78,26 @@ class RecordsTest {
 
     @Test
     void theDewPointIsHeldAtTheAir() {
-        MinuteFields fields = minutes(hours(0, 48, hour -> 0.0), SUN);
+        MinuteFields fields = minutes(hours(0, 48, hour -> 0.0), sun);
         assertEquals(5.0, fields.dewPoint[600], 1e-12);
         assertEquals(fields.air[900], fields.dewPoint[900], 1e-12);
     }
 
     @Test
     void rainAndSunKeepTheirHours() {
-        MinuteFields fields = minutes(hours(0, 48, hour -> clearMean(hour) * 0.6), SUN);
+        MinuteFields fields = minutes(hours(0, 48, hour -> clearMean(hour) * 0.6), sun);
         for (int hour = 0; hour < 48; hour++) {
             int start = hour * 60;
             assertEquals(hour == 9 ? 0.0015 : 0.0, Plans.sum(t -> fields.rain[t], start, start + 60), 1e-17);
             assertEquals(clearMean(hour) * 0.6, Plans.sum(t -> fields.sun[t], start, start + 60) / 60.0, 1e-9);
         }
-        assertEquals(0.6 * SUN.clearSky()[700], fields.sun[700], 1e-9);
+        assertEquals(0.6 * sun.clearSky()[700], fields.sun[700], 1e-9);
     }
 
     @Test
     void cloudIsReadFromTheSunAndCarriedOverTheNight() {
         // Half cloud lets (0.25 + 0.25) / 0.75 of the clear sky through; the second day is clear.
-        MinuteFields fields = minutes(hours(0, 48, hour -> clearMean(hour) * (hour < 24 ? 2.0 / 3.0 : 1.0)), SUN);
+        MinuteFields fields = minutes(hours(0, 48, hour -> clearMean(hour) * (hour < 24 ? 2.0 / 3.0 : 1.0)), sun);
         assertEquals(0.5, fields.cloud[12 * 60], 1e-3);
         assertEquals(0.5, fields.cloud[0], 1e-3);
         assertEquals(0.0, fields.cloud[DAY + 12 * 60], 1e-3);
@@ -112,16 +112,16 @@ class RecordsTest {
     }
 
     /** The last hour of a day with the sun over 0.3 rad (17.2 degrees) in its middle, by the table of altitudes. */
-    private static int last(int day) {
+    private int last(int day) {
         return IntStream.range(day * 24, day * 24 + 24)
-                .filter(hour -> SUN.altitude()[hour * 60 + 30] >= 17.19)
+                .filter(hour -> sun.altitude()[hour * 60 + 30] >= 17.19)
                 .max()
                 .orElseThrow();
     }
 
-    private static int first(int day) {
+    private int first(int day) {
         return IntStream.range(day * 24, day * 24 + 24)
-                .filter(hour -> SUN.altitude()[hour * 60 + 30] >= 17.19)
+                .filter(hour -> sun.altitude()[hour * 60 + 30] >= 17.19)
                 .min()
                 .orElseThrow();
     }

@@ -22,7 +22,7 @@ class SeededShapesTest {
 
     private static final int DAY = 1440;
     private static final int DRAWS = 400;
-    private static final DiurnalShape LEVEL = DiurnalShape.read(Plans.with(Map.of(
+    private final DiurnalShape level = DiurnalShape.read(Plans.with(Map.of(
             "weather-soil/diurnal-shape.json",
             IntStream.rangeClosed(1, 12)
                     .mapToObj(month -> "\"" + month + "\":{\"wind_ratio\":" + Collections.nCopies(24, 1) + "}")
@@ -188,12 +188,12 @@ class SeededShapesTest {
         return third / Math.pow(second, 1.5);
     }
 
-    private static double[] speed(double... means) {
+    private double[] speed(double... means) {
         double[] wind = new double[means.length * DAY];
         List<DayValues> days = Arrays.stream(means)
                 .mapToObj(mean -> new DayValues(20.0, 10.0, 8.0, 0.8, mean, 0.0, null))
                 .toList();
-        new WindPattern(new RandomStreams(5)).fillSpeed(wind, days, Plans.NOVEMBER, LEVEL);
+        new WindPattern(new RandomStreams(5)).fillSpeed(wind, days, Plans.NOVEMBER, level);
         return wind;
     }
 
