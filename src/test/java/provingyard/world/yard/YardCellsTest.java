@@ -19,7 +19,6 @@ import provingyard.scenario.YardPlan.StructureKind;
 import provingyard.scenario.YardPlan.SurfaceKind;
 
 /** Surfaces by cell and the way of runoff. */
-@Tag("unit")
 class YardCellsTest {
 
     private static TestYards clinic() {
@@ -38,6 +37,7 @@ class YardCellsTest {
                 .hollow("dip", 8, 12, 4, 2, 0.3);
     }
 
+    @Tag("unit")
     @Test
     void laterSurfacesLieOverEarlierOnes() {
         Yard yard = Yard.of(clinic().scenario());
@@ -58,6 +58,7 @@ class YardCellsTest {
         assertEquals(yard.cells() - 1, yard.cellAt(48.768, 36.576));
     }
 
+    @Tag("unit")
     @Test
     void noGroundInsideBuildings() {
         Yard yard = Yard.of(clinic().scenario());
@@ -73,6 +74,7 @@ class YardCellsTest {
         assertEquals(yard.cells() * yard.cellArea() - 160 - 16, ground, 12);
     }
 
+    @Tag("unit")
     @Test
     void waterRunsDownTheLawnsFall() {
         Yard yard = Yard.of(TestYards.lawn(12, 12, 0.04, 180).scenario());
@@ -83,6 +85,7 @@ class YardCellsTest {
         assertEquals(0.04 * 6, fall, 0.025);
     }
 
+    @Tag("unit")
     @Test
     void aHollowGathersTheWaterAroundIt() {
         Yard yard = Yard.of(TestYards.lawn(24, 24, 0.01, 180)
@@ -106,11 +109,13 @@ class YardCellsTest {
         assertTrue(most > 100, "cells that drain through its bottom: " + most);
     }
 
+    @Tag("unit")
     @Test
     void runoffAlwaysLeavesTheSite() {
         assertDrains(Yard.of(clinic().scenario()));
     }
 
+    @Tag("unit")
     @Test
     void aCourtyardDrainsInside() {
         List<Point> ring = List.of(
@@ -152,6 +157,7 @@ class YardCellsTest {
         }
     }
 
+    @Tag("unit")
     @Test
     void aMirroredYardIsTheMirroredAnswer() {
         Yard a = Yard.of(skewed(false));
@@ -182,6 +188,7 @@ class YardCellsTest {
         return t.hollow("dip", mirror ? 20 : 4, 13, 3, 2, 0.3).scenario();
     }
 
+    @Tag("unit")
     @Test
     void aShiftedYardIsTheShiftedAnswer() {
         Yard a = Yard.of(
