@@ -258,6 +258,29 @@ class OutlinesTest {
     }
 
     @Test
+    void aCrownSheltersFromTheRaysThatMeetIt() {
+        Yard yard = tree(true, LocalDate.of(2013, 7, 1));
+        double lee = 0;
+        double front = 0;
+        double weights = 0;
+        for (int k = -4; k <= 4; k++) {
+            double weight = Math.exp(-0.5 * Math.pow(k * 8 / 15.0, 2));
+            double across = 13 * Math.sin(Math.toRadians(8 * k));
+            boolean meets = Math.abs(across) < 3;
+            double to = 13 * Math.cos(Math.toRadians(8 * k)) - Math.sqrt(Math.max(0, 9 - across * across));
+            double heights = to / 10;
+            // Openings of 0.45 in leaf.
+            lee += weight * (meets ? 1 - Shelter.leeLoss(heights, 0.45) : 1);
+            front += weight * (meets ? 1 - 0.4 * 0.55 * Math.exp(-heights / 3) : 1);
+            weights += weight;
+        }
+        assertEquals(lee / weights, yard.shelter(20, 7, 5, 0), 1e-9);
+        assertEquals(front / weights, yard.shelter(20, 7, 5, 180), 1e-9);
+        // In the crown itself the wind meets it at once, from all sides.
+        assertEquals(1 - Shelter.leeLoss(0, 0.45), yard.shelter(20, 20, 5, 90) / (1 - 0.4 * 0.55), 1e-9);
+    }
+
+    @Test
     void shelterEndsAboveTheThing() {
         Yard yard = longWall();
         double whole = 1 - yard.shelter(20, 14, 1.6, 0);
