@@ -65,14 +65,4 @@ class FlowLawsTest {
         assertEquals(1000 * speed * 1.52, Surge.pressureRise(1000, speed, 1.52), 1e-6);
         assertEquals(0.55, Surge.reflectionTime(100, speed), 0.01);
     }
-
-    @Test
-    void uniformityOfKnownCatches() {
-        double[] catches = {8, 2, 3, 4, 5, 6, 7, 1};
-        assertEquals(1.5 / 4.5, Uniformity.lowerQuarter(catches), 1e-12);
-        assertEquals(1 - 2 / 4.5, Uniformity.christiansen(catches), 1e-12);
-        assertEquals(8, catches[0], "the catches stay as they are");
-        // Of six catches a quarter is the driest and half of the next: (1 + 2/2) / 1.5 over 3.5.
-        assertEquals(2 / 1.5 / 3.5, Uniformity.lowerQuarter(new double[] {1, 2, 3, 4, 5, 6}), 1e-12);
-    }
 }
