@@ -1,10 +1,6 @@
 package provingyard.bench;
 
 import java.util.Arrays;
-import org.openjdk.jmh.annotations.Param;
-import org.openjdk.jmh.annotations.Scope;
-import org.openjdk.jmh.annotations.Setup;
-import org.openjdk.jmh.annotations.State;
 import provingyard.numeric.FixedPower;
 
 /**
@@ -12,31 +8,27 @@ import provingyard.numeric.FixedPower;
  * every node with an outlet: the laws, one elimination from the leaves up, one substitution down, the new flows.
  * Nothing else: no test whether it is done, no parts that may be shut, no loops.
  */
-@State(Scope.Thread)
-public class BareStep {
+final class BareStep {
 
     private static final FixedPower POWER = FixedPower.withExponent(0.852);
 
     private static final int LANES = 16;
 
-    /** Number of nodes. */
-    @Param({"120", "600"})
-    public int nodes;
-
-    private int[] parent;
-    private double[] resistance;
-    private double[] flow;
-    private double[] head;
-    private double[] outflow;
-    private double[] diagonal;
-    private double[] right;
-    private double[] conductance;
-    private double[] misfit;
-    private double[] change;
+    private final int nodes;
+    private final int[] parent;
+    private final double[] resistance;
+    private final double[] flow;
+    private final double[] head;
+    private final double[] outflow;
+    private final double[] diagonal;
+    private final double[] right;
+    private final double[] conductance;
+    private final double[] misfit;
+    private final double[] change;
 
     /** Side by side so many chains of pipes, as laterals are, from their ends to a source. */
-    @Setup
-    public void build() {
+    BareStep(int nodes) {
+        this.nodes = nodes;
         parent = new int[nodes];
         for (int i = 0; i < nodes; i++) {
             parent[i] = Math.min(nodes, i + LANES);

@@ -3,8 +3,10 @@ package provingyard.bench;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.apache.commons.math3.stat.regression.SimpleRegression;
 import org.openjdk.jmh.infra.BenchmarkParams;
 import org.openjdk.jmh.results.Result;
 import org.openjdk.jmh.results.RunResult;
@@ -15,6 +17,7 @@ import org.openjdk.jmh.util.Statistics;
 final class BenchTable {
 
     private static final String FLOOR = "floor";
+    private static final String THREADS = "threads";
     private static final String ALLOCATED = "gc.alloc.rate.norm";
     private static final double LEAST_OBJECT = 16;
 
@@ -26,6 +29,9 @@ final class BenchTable {
             String[] path = params.getBenchmark().split("\\.");
             TreeMap<String, String> parameters = new TreeMap<>();
             params.getParamsKeys().forEach(key -> parameters.put(key, params.getParam(key)));
+            if (params.getThreads() > 1) {
+                parameters.put(THREADS, String.valueOf(params.getThreads()));
+            }
             return new Row(path[path.length - 2], path[path.length - 1], parameters, result);
         }
 
@@ -77,7 +83,54 @@ final class BenchTable {
                     row.allocated(),
                     ratio(row, rows)));
         }
-        return table.toString();
+        return table.append(growths(rows)).append(gains(rows)).toString();
+    }
+
+    /** How times grow with the one number that a class's benchmarks vary: exponents of the fitted powers. */
+    private static String growths(List<Row> rows) {
+        StringBuilder lines = new StringBuilder();
+        Map<String, List<Row>> byMeasure = rows.stream()
+                .filter(row -> row.parameters.size() == 1 && !row.parameters.containsKey(THREADS))
+                .collect(Collectors.groupingBy(row -> row.type + "." + row.method, TreeMap::new, Collectors.toList()));
+        byMeasure.forEach((measure, alike) -> {
+            if (alike.size() > 2) {
+                String varied = alike.get(0).parameters.firstKey();
+                lines.append(String.format(
+                        Locale.ROOT, "%s grows with %s to the power %.2f%n", measure, varied, exponent(alike, varied)));
+            }
+        });
+        return lines.toString();
+    }
+
+    /** Slope of the straight line through the logarithms, by least squares. */
+    private static double exponent(List<Row> alike, String varied) {
+        SimpleRegression line = new SimpleRegression();
+        alike.forEach(
+                row -> line.addData(Math.log(Double.parseDouble(row.parameters.get(varied))), Math.log(row.median())));
+        return line.getSlope();
+    }
+
+    /** How much more is done in a second by several threads than by one. */
+    private static String gains(List<Row> rows) {
+        StringBuilder lines = new StringBuilder();
+        for (Row many : rows) {
+            rows.stream()
+                    .filter(one -> many.parameters.containsKey(THREADS)
+                            && one.parameters.isEmpty()
+                            && one.type.equals(many.type)
+                            && one.method.equals(many.method))
+                    .forEach(one -> {
+                        int threads = Integer.parseInt(many.parameters.get(THREADS));
+                        lines.append(String.format(
+                                Locale.ROOT,
+                                "%s.%s on %d threads does %.2f times as much as on one%n",
+                                many.type,
+                                many.method,
+                                threads,
+                                threads * one.median() / many.median()));
+                    });
+        }
+        return lines.toString();
     }
 
     private static String ratio(Row row, List<Row> rows) {

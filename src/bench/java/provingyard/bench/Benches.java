@@ -2,8 +2,9 @@ package provingyard.bench;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collection;
+import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.profile.GCProfiler;
@@ -25,6 +26,10 @@ public final class Benches {
 
     private Benches() {}
 
+    private static boolean isForTwo(RunResult result) {
+        return result.getParams().getBenchmark().startsWith(TwoSeasonsBench.class.getName());
+    }
+
     /** Runs the benchmarks whose names match a pattern; all without one. */
     public static void main(String[] patterns) throws Exception {
         Files.createDirectories(LOG.getParent());
@@ -41,7 +46,16 @@ public final class Benches {
                 .addProfiler(GCProfiler.class)
                 .shouldFailOnError(true)
                 .output(LOG.toString());
-        Collection<RunResult> results = new Runner(options.build()).run();
+        List<RunResult> results = new ArrayList<>(new Runner(options.build()).run());
+        if (results.stream().anyMatch(Benches::isForTwo)) {
+            results.addAll(new Runner(new OptionsBuilder()
+                            .parent(options.build())
+                            .include(TwoSeasonsBench.class.getName())
+                            .threads(2)
+                            .build())
+                    .run());
+        }
         System.out.println(BenchTable.of(results));
+        System.out.println(SeasonMemory.measure());
     }
 }

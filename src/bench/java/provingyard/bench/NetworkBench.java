@@ -92,6 +92,23 @@ public class NetworkBench {
         }
     }
 
+    /** One bare step. */
+    @State(Scope.Thread)
+    public static class Step {
+
+        /** Nodes of the tree. */
+        @Param({"120", "600"})
+        public int nodes;
+
+        private BareStep step;
+
+        /** Grows the tree. */
+        @Setup
+        public void build() {
+            step = new BareStep(nodes);
+        }
+    }
+
     /** One head got another nozzle. */
     @Benchmark
     public double outlet(Yard yard) {
@@ -108,7 +125,7 @@ public class NetworkBench {
 
     /** One bare step. */
     @Benchmark
-    public double floor(BareStep step) {
-        return step.run();
+    public double floor(Step floor) {
+        return floor.step.run();
     }
 }

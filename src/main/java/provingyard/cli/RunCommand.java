@@ -108,9 +108,7 @@ final class RunCommand implements Callable<Integer> {
         PrintWriter print = spec.commandLine().getOut();
         Display display = Display.of(common.units(), common.language());
         print.println(json ? result.json() : result.text(texts, display));
-        if (season.unsolvedMinutes() > 0) {
-            spec.commandLine().getErr().println(texts.say("season.unsolved", season.unsolvedMinutes()));
-        }
+        int exit = verdict(season.unsolvedMinutes(), texts, spec.commandLine().getErr());
         if (out != null) {
             try {
                 SeasonPage.Story story = new SeasonPage.Story(season, standing, setUpName, withSeed, withDays);
@@ -123,7 +121,16 @@ final class RunCommand implements Callable<Integer> {
                 return Main.BAD_INPUT;
             }
         }
-        return season.unsolvedMinutes() > 0 ? Main.DID_NOT_HOLD : Main.GOOD;
+        return exit;
+    }
+
+    /** The exit code of a lived season, and the word of warning where flows of some minutes are no answer. */
+    static int verdict(long unsolvedMinutes, Texts texts, PrintWriter err) {
+        if (unsolvedMinutes == 0) {
+            return Main.GOOD;
+        }
+        err.println(texts.say("season.unsolved", unsolvedMinutes));
+        return Main.DID_NOT_HOLD;
     }
 
     private Optional<Mark> mark(Site ready, Texts texts, PrintWriter err) {

@@ -5,6 +5,7 @@ import java.util.List;
 import provingyard.scenario.Costs;
 import provingyard.season.Ledger;
 import provingyard.season.Outcome;
+import provingyard.season.Season;
 
 /**
  * What a season cost in money, as a sum of named entries; no litre is counted twice (see {@link Ledger.Irrigation}).
@@ -48,7 +49,12 @@ public record Loss(List<Entry> entries) {
         entries = List.copyOf(entries);
     }
 
-    /** The loss of a season under a lesson's weights. */
+    /** The loss of a season as far as it was lived, under its own lesson's weights. */
+    public static Loss of(Season season) {
+        return of(season.outcome(), season.site().scenario().costs());
+    }
+
+    /** The loss of what a season came to, under a lesson's weights. */
     public static Loss of(Outcome outcome, Costs costs) {
         Ledger.Irrigation water = outcome.ledger().irrigation();
         Ledger.Plants plants = outcome.ledger().plants();

@@ -18,7 +18,7 @@ import provingyard.setup.Placement;
  * of ln(depth / set point) of the six configurations with a set point in a five-year field evaluation of rain sensors
  * (University of Florida, abstract: 1.9 at 3; 1.6, 3.8, 4.3, 5.8 at 6; 6.6 at 13 mm) are -0.59 and 0.43. Capacity and
  * re-arm share: common practice, no source; beta near 1.25 with that capacity gives the savings that field trials
- * published (McCready, Dukes and Miller 2009), and others that were not used to choose it: shared/field-results.md.
+ * published (McCready, Dukes and Miller 2009), and others that were not used to choose it: shared/model.md.
  */
 public final class RainSensor extends Sensor {
 
@@ -113,7 +113,9 @@ public final class RainSensor extends Sensor {
     void minute(long tick, Surroundings truth, SensorFaults faults) {
         double caught =
                 truth.rain(placement.at(), placement.height()) + truth.spray(placement.at(), placement.height());
-        held = hold(held, caught, truth.drying(placement.at(), placement.height()), placement);
+        if (held + caught > 0) {
+            held = hold(held, caught, truth.drying(placement.at(), placement.height()), placement);
+        }
         swollen = trips(held, tripDepth(), swollen);
         wireCut = faults.has(SensorFaults.Kind.WIRE_CUT, this);
         if (!faults.has(SensorFaults.Kind.RAIN_NO_RADIO, this)) {

@@ -43,11 +43,11 @@ public final class Sensors {
 
     /** What is shown now: after {@link #minute}, or before the first one (nothing tripped, values 0). */
     public Readings readings() {
-        List<Readings.Reading> shown = new ArrayList<>(all.size());
-        for (Sensor sensor : all) {
-            shown.add(sensor.reading());
+        Readings.Reading[] shown = new Readings.Reading[all.size()];
+        for (int i = 0; i < shown.length; i++) {
+            shown[i] = all.get(i).reading();
         }
-        return new Readings(shown);
+        return new Readings(List.of(shown));
     }
 
     /** The true value at a sensor's place in the last minute, in the unit of its reading. Not for the controller. */

@@ -51,7 +51,7 @@ public final class Comparison {
         return CompletableFuture.supplyAsync(() -> {
             Season season = Season.begin(site, seed, days, setUp);
             season.liveToEnd();
-            return Loss.of(season.outcome(), site.scenario().costs());
+            return Loss.of(season);
         });
     }
 

@@ -59,7 +59,7 @@ public final class MarkSearch {
     private static Loss ownLoss(Site site, SetUp setUp) {
         Season season = Season.begin(site, setUp);
         season.liveToEnd();
-        return Loss.of(season.outcome(), site.scenario().costs());
+        return Loss.of(season);
     }
 
     private static List<SetUp> references(Site site) {

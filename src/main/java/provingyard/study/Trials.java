@@ -93,7 +93,7 @@ final class Trials implements AutoCloseable {
     private double live(Task task) {
         Season season = Season.drawn(site, task.draw(), task.setUp());
         season.liveToEnd();
-        return Loss.of(season.outcome(), site.scenario().costs()).total();
+        return Loss.of(season).total();
     }
 
     @Override

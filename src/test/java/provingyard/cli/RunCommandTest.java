@@ -9,6 +9,8 @@ import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -17,8 +19,11 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import provingyard.scenario.Sites;
 import provingyard.score.Loss;
+import provingyard.season.LivedSeasons;
 import provingyard.season.Season;
 import provingyard.season.Site;
 import provingyard.setup.References;
@@ -26,6 +31,7 @@ import provingyard.setup.SetUp;
 import provingyard.setup.SetUpWriter;
 import provingyard.study.Mark;
 import provingyard.study.MarkStore;
+import provingyard.text.Texts;
 
 class RunCommandTest {
 
@@ -129,19 +135,13 @@ class RunCommandTest {
                 json("run", "tansy-row", "--days", "2", "--setup", file.toString(), "--json"));
     }
 
-    private static Loss lost(Site site, SetUp setUp) {
-        Season season = Season.begin(site, setUp);
-        season.liveToEnd();
-        return Loss.of(season.outcome(), site.scenario().costs());
-    }
-
     @Test
     void onlyTheOwnWholeSeasonBesideAFittingMarkHasPoints() throws IOException {
         Site site = Site.of(Sites.open(row.toString()).orThrow());
         var textbook = References.textbook(site.scenario()).orElseThrow();
         double meanGap = 1000;
-        Loss clock = lost(site, SetUp.CLOCK_ALONE);
-        Mark.OwnSeason own = new Mark.OwnSeason(clock, lost(site, textbook));
+        Loss clock = LivedSeasons.loss(site, SetUp.CLOCK_ALONE);
+        Mark.OwnSeason own = new Mark.OwnSeason(clock, LivedSeasons.loss(site, textbook));
         String[] whole = {"run", row.toString(), "--setup", "careless", "--json"};
         assertTrue(MarkStore.save(
                 new Mark("other-row", site.contentHash(), "another engine", textbook, meanGap, 0, 6, own)));
@@ -226,5 +226,23 @@ class RunCommandTest {
         assertEquals("", shell.out());
         assertEquals(1, shell.err().lines().count(), shell.err());
         assertTrue(shell.err().contains(inTheWay.toString()), shell.err());
+    }
+
+    /** No plumbing that the reader lets through is known to defeat the solver, so the decision is tried by itself. */
+    @ParameterizedTest
+    @ValueSource(strings = {"en", "es"})
+    void aSeasonWhosePipesCouldNotBeSolvedIsACheckThatDidNotHold(String language) {
+        StringWriter said = new StringWriter();
+        assertEquals(1, RunCommand.verdict(17, Texts.of("cli", language), new PrintWriter(said, true)));
+        assertEquals(1, said.toString().lines().count(), said.toString());
+        assertTrue(said.toString().contains("17"), said.toString());
+        assertFalse(said.toString().contains("[["), "a text is missing");
+    }
+
+    @Test
+    void aSeasonWhosePipesWereSolvedSaysNothingOfThem() {
+        StringWriter said = new StringWriter();
+        assertEquals(0, RunCommand.verdict(0, Texts.of("cli", "en"), new PrintWriter(said, true)));
+        assertEquals("", said.toString());
     }
 }

@@ -93,7 +93,12 @@ final class FieldPlot {
 
     /** The plot under a climate of {@code field/climates.json}, from a day on. */
     static Site under(String climate, LocalDate from, int days) {
-        String text = DOCUMENT.formatted(from, days, climate);
-        return Site.of(ScenarioReader.read("field-plot.json", text).orThrow());
+        return Site.of(ScenarioReader.read("field-plot.json", document(climate, from, days))
+                .orThrow());
+    }
+
+    /** Its document. */
+    static String document(String climate, LocalDate from, int days) {
+        return DOCUMENT.formatted(from, days, climate);
     }
 }

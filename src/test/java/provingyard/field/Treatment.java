@@ -22,8 +22,9 @@ record Treatment(String name, List<Season.Change> changes) {
     private static final LocalTime START = LocalTime.of(5, 0);
     private static final List<DayOfWeek> ONCE = List.of(DayOfWeek.WEDNESDAY);
     private static final List<DayOfWeek> TWICE = List.of(DayOfWeek.TUESDAY, DayOfWeek.FRIDAY);
+    private static final List<DayOfWeek> THRICE = List.of(DayOfWeek.MONDAY, DayOfWeek.WEDNESDAY, DayOfWeek.FRIDAY);
 
-    /** The clock alone, with so many minutes a week on 1, 2 or 7 days. */
+    /** The clock alone, with about so many minutes a week on 1, 2, 3 or 7 days, in whole minutes a start. */
     static Treatment clock(int daysAWeek, int minutesAWeek) {
         SetUp setUp = SetUp.CLOCK_ALONE.withSchedule(schedule(daysAWeek, minutesAWeek));
         return new Treatment("clock", List.of(new Season.Change(0, setUp)));
@@ -44,11 +45,16 @@ record Treatment(String name, List<Season.Change> changes) {
                 switch (daysAWeek) {
                     case 1 -> ONCE;
                     case 2 -> TWICE;
+                    case 3 -> THRICE;
                     case 7 -> List.of(DayOfWeek.values());
                     default -> throw new IllegalArgumentException("days a week: " + daysAWeek);
                 };
-        Schedule.ZoneRun run = new Schedule.ZoneRun(FieldPlot.ZONE, 60.0 * minutesAWeek / daysAWeek, 0, 0);
+        Schedule.ZoneRun run = new Schedule.ZoneRun(FieldPlot.ZONE, seconds(daysAWeek, minutesAWeek), 0, 0);
         return new Schedule(List.of(run), days, 0, List.of(START), 1, new Schedule.Allowed(List.of(), List.of()));
+    }
+
+    private static double seconds(int daysAWeek, int minutesAWeek) {
+        return 60.0 * Math.max(1, Math.round((double) minutesAWeek / daysAWeek));
     }
 
     /** The same under another name. */
@@ -58,23 +64,32 @@ record Treatment(String name, List<Season.Change> changes) {
 
     /** With a rain sensor of a set point (m) and a vent opening (0 to 1) that drops starts while it is tripped. */
     Treatment rainSensor(double trip, double vent) {
-        Placement sensor = new Placement.Rain("rain-1", FieldPlot.BESIDE, Mount.POST, 2, trip, vent);
+        return rainSensor(new Placement.Rain("rain-1", FieldPlot.BESIDE, Mount.POST, 2, trip, vent));
+    }
+
+    /** With a rain sensor that drops starts while it is tripped. */
+    Treatment rainSensor(Placement.Rain sensor) {
         return with(sensor, Interlock.Action.SKIP);
     }
 
     /** With a soil moisture sensor that drops starts while the roots hold a share of their available water or more. */
     Treatment soilBlocks(Catalogue catalogue, double share) {
-        return with(soilSensor(catalogue, share, share), Interlock.Action.BLOCK);
+        return soilBlocks(catalogue, FieldPlot.SOIL, share);
+    }
+
+    /** The same in another soil. */
+    Treatment soilBlocks(Catalogue catalogue, String soil, double share) {
+        return with(soilSensor(catalogue, soil, share, share), Interlock.Action.BLOCK);
     }
 
     /** With a soil moisture sensor that lets starts through only from a dry share on, until a wet share is reached. */
     Treatment soilAllows(Catalogue catalogue, double dryShare, double wetShare) {
-        return with(soilSensor(catalogue, dryShare, wetShare), Interlock.Action.ALLOW);
+        return with(soilSensor(catalogue, FieldPlot.SOIL, dryShare, wetShare), Interlock.Action.ALLOW);
     }
 
-    private static Placement soilSensor(Catalogue catalogue, double dryShare, double wetShare) {
+    private static Placement soilSensor(Catalogue catalogue, String id, double dryShare, double wetShare) {
         Catalogue.Soil soil = catalogue.soils().stream()
-                .filter(s -> s.id().equals(FieldPlot.SOIL))
+                .filter(s -> s.id().equals(id))
                 .findFirst()
                 .orElseThrow();
         double available = soil.fieldCapacity() - soil.wiltingPoint();
@@ -82,7 +97,7 @@ record Treatment(String name, List<Season.Change> changes) {
                 "soil-1",
                 FieldPlot.MIDDLE,
                 0.1,
-                FieldPlot.SOIL,
+                id,
                 soil.wiltingPoint() + dryShare * available,
                 soil.wiltingPoint() + wetShare * available);
     }

@@ -35,7 +35,8 @@ final class Trial {
         return trial;
     }
 
-    private static Lived live(Site site, long seed, Treatment treatment) {
+    /** Lives a seed's season under one treatment. */
+    static Lived live(Site site, long seed, Treatment treatment) {
         Season season = Season.begin(
                 site,
                 seed,

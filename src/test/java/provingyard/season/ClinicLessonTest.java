@@ -8,7 +8,6 @@ import org.junit.jupiter.api.Test;
 import provingyard.scenario.Point;
 import provingyard.scenario.SensorKind;
 import provingyard.scenario.Sites;
-import provingyard.score.Loss;
 import provingyard.setup.FlowWatch;
 import provingyard.setup.Mount;
 import provingyard.setup.Placement;
@@ -32,13 +31,11 @@ class ClinicLessonTest {
     }
 
     private static Season lived(SetUp setUp) {
-        Season season = Season.begin(site, setUp);
-        season.liveToEnd();
-        return season;
+        return LivedSeasons.of(site, setUp);
     }
 
     private static double loss(SetUp setUp) {
-        return Loss.of(lived(setUp).outcome(), site.scenario().costs()).total();
+        return LivedSeasons.loss(site, setUp).total();
     }
 
     /** The textbook set-up with one kind of sensor only. */

@@ -7,7 +7,6 @@ import org.junit.jupiter.api.Test;
 import provingyard.scenario.Point;
 import provingyard.scenario.SensorKind;
 import provingyard.scenario.Sites;
-import provingyard.score.Loss;
 import provingyard.setup.Mount;
 import provingyard.setup.Placement;
 import provingyard.setup.References;
@@ -30,9 +29,7 @@ class FirstRainLessonTest {
     }
 
     private static double loss(SetUp setUp) {
-        Season season = Season.begin(site, setUp);
-        season.liveToEnd();
-        return Loss.of(season.outcome(), site.scenario().costs()).total();
+        return LivedSeasons.loss(site, setUp).total();
     }
 
     @Test

@@ -35,8 +35,7 @@ class SeasonTest {
     @Test
     void bothBalancesCloseOverTheClinicsMeasuredMonth() {
         for (SetUp setUp : new SetUp[] {SetUp.CLOCK_ALONE, textbook(clinic)}) {
-            Season season = Season.begin(clinic, setUp);
-            season.liveToEnd();
+            Season season = LivedSeasons.of(clinic, setUp);
             assertTrue(season.ledger().water().closure() < 1e-9, "water of the site");
             assertTrue(season.ledger().irrigation().closure() < 1e-9, "irrigation's share");
         }

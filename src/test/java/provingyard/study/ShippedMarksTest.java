@@ -11,8 +11,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import provingyard.scenario.Sites;
-import provingyard.score.Loss;
-import provingyard.season.Season;
+import provingyard.season.LivedSeasons;
 import provingyard.season.Site;
 import provingyard.setup.Cost;
 import provingyard.setup.SetUp;
@@ -42,15 +41,9 @@ class ShippedMarksTest {
                         + " --setup mark --search and ship the new mark"));
         assertTrue(mark.meanGap() >= site.scenario().costs().leastGap(), "the site teaches something");
         assertTrue(Cost.of(mark.setUp(), site.scenario().kit()).withinBudget());
-        assertEquals(lost(site, SetUp.CLOCK_ALONE), mark.own().clock());
-        assertEquals(lost(site, mark.setUp()), mark.own().mark());
-    }
-
-    /** What is shipped as known is what the simulator says, to the bit. */
-    private static Loss lost(Site site, SetUp setUp) {
-        Season season = Season.begin(site, setUp);
-        season.liveToEnd();
-        return Loss.of(season.outcome(), site.scenario().costs());
+        // What is shipped as known is what the simulator says, to the bit.
+        assertEquals(LivedSeasons.loss(site, SetUp.CLOCK_ALONE), mark.own().clock());
+        assertEquals(LivedSeasons.loss(site, mark.setUp()), mark.own().mark());
     }
 
     @Test

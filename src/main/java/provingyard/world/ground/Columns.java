@@ -13,12 +13,15 @@ final class Columns {
     private static final double WATER_CAPACITY = Freezing.WATER * Freezing.WATER_HEAT;
     private static final double FUSION = Freezing.WATER * Freezing.FUSION;
 
+    /** Heat that a surface radiates more for each K it is warmer, up to 60 °C, in W/(m2 K). */
+    private static final double RADIATES = 8.5;
+
     private final PavementSlab slab;
     private final double emissivity;
     private final double[][] t;
     private final double[] film;
     private final double[] ice;
-    /** What the last pass would have evaporated had there been water enough, in m; negative for dew. */
+    /** What the last pass would have evaporated from a wet column had there been water enough, in m; negative for dew. */
     private final double[] potential;
     /** What the last pass froze, in m; negative for melted. */
     private final double[] frozen;
@@ -32,6 +35,8 @@ final class Columns {
     private final int[] place;
     private final int[] classAt;
     private int live;
+    /** Whether some live column may carry film or ice. */
+    private boolean carriesWater;
 
     /** Room for {@code classes} columns, none of them live. */
     Columns(int classes, PavementSlab slab, double emissivity) {
@@ -83,6 +88,7 @@ final class Columns {
         place = from.place.clone();
         classAt = from.classAt.clone();
         live = from.live;
+        carriesWater = from.carriesWater;
     }
 
     Columns copy() {
@@ -113,9 +119,10 @@ final class Columns {
     void cover(int k, double filmDepth, double iceDepth) {
         film[place[k]] = filmDepth;
         ice[place[k]] = iceDepth;
+        carriesWater |= filmDepth + iceDepth > 0;
     }
 
-    /** What the last pass would have evaporated from a live class in m. */
+    /** What the last pass would have evaporated from a live class that carried water, in m. */
     double potential(int k) {
         return potential[place[k]];
     }
@@ -210,14 +217,37 @@ final class Columns {
         Arrays.fill(potential, 0, live, 0);
         Arrays.fill(frozen, 0, live, 0);
         Arrays.fill(lost, 0, live, 0);
-        int steps = slab.substeps(seconds);
+        boolean bare = !carriesWater && !anyColder(air.dewPoint);
+        int steps = bare ? slab.substeps(seconds, air.convection + RADIATES) : slab.substeps(seconds);
         double dt = seconds / steps;
         for (int n = 0; n < steps; n++) {
-            air.evaporation(t[0], possible, dt, live);
-            trade(air.convection, air.air, dt);
-            slab.conduct(t, down, capacity, deep, dt, live);
-            settle();
+            if (bare) {
+                tradeBare(air.convection, air.air);
+                slab.conduct(t, down, capacity, deep, dt, live);
+            } else {
+                air.evaporation(t[0], possible, dt, live);
+                trade(air.convection, air.air, dt);
+                slab.conduct(t, down, capacity, deep, dt, live);
+                settle();
+            }
         }
+    }
+
+    /** Trade of surfaces that carry no water and are warmer than the dew point. */
+    private void tradeBare(double convection, double airTemperature) {
+        double[] surfaces = t[0];
+        double held = slab.surfaceCapacity();
+        for (int p = 0; p < live; p++) {
+            double surface = surfaces[p];
+            down[p] = absorbed[p] - radiated(surface) + convection * (airTemperature - surface);
+            capacity[p] = held;
+        }
+    }
+
+    private double radiated(double surface) {
+        double kelvin = surface + SurfaceHeat.KELVIN;
+        double square = kelvin * kelvin;
+        return emissivity * (SurfaceHeat.STEFAN_BOLTZMANN * square * square);
     }
 
     /** Surfaces' trade with air and sky over a sub-step; leaves the heat flux into them and their heat capacities. */
@@ -229,10 +259,8 @@ final class Columns {
             double gone = Math.min(possible[p], film[p] + ice[p]);
             double fromFilm = Math.min(gone, film[p]);
             double latent = gone * SurfaceHeat.VAPORISATION + (gone - fromFilm) * Freezing.FUSION;
-            double kelvin = surface + SurfaceHeat.KELVIN;
-            double square = kelvin * kelvin;
             down[p] = absorbed[p]
-                    - emissivity * (SurfaceHeat.STEFAN_BOLTZMANN * square * square)
+                    - radiated(surface)
                     + convection * (airTemperature - surface)
                     - latent * Freezing.WATER / dt;
             film[p] -= fromFilm;
@@ -246,12 +274,14 @@ final class Columns {
     /** Freezes what the cold of the surface nodes can freeze, or melts what their warmth can melt. */
     private void settle() {
         double[] surfaces = t[0];
+        carriesWater = false;
         for (int p = 0; p < live; p++) {
             double turns = Math.max(-ice[p], Math.min(film[p], -surfaces[p] * capacity[p] / FUSION));
             film[p] -= turns;
             ice[p] += turns;
             frozen[p] += turns;
             surfaces[p] += turns * FUSION / capacity[p];
+            carriesWater |= film[p] + ice[p] > 0;
         }
     }
 }

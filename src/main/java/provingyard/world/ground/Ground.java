@@ -202,11 +202,7 @@ public final class Ground {
 
     /** Mean of {@link #wetness} over all planted cells; 0 where there are none. */
     public double meanWetness() {
-        double sum = 0;
-        for (int s = 0; s < soil.count; s++) {
-            sum += soil.wetness(s);
-        }
-        return soil.count == 0 ? 0 : sum / soil.count;
+        return soil.meanWetness();
     }
 
     /** Water in a cell's root zone in m; 0 where nothing grows. */

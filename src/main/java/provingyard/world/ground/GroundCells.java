@@ -22,7 +22,7 @@ import provingyard.world.yard.Yard;
  * @param skyView 0 to 1
  * @param hollow share of passing runoff that the cell holds back
  * @param downhill cell that takes the runoff; -1 off the site
- * @param order all cells, each before the one that takes its runoff
+ * @param order all cells, each before the one that takes its runoff; those of one kind mostly together
  * @param horizon height of the horizon in degrees, {@value #BEARINGS} values a cell, bearing (i + 0.5) x 22.5 degrees
  */
 public record GroundCells(
@@ -56,6 +56,7 @@ public record GroundCells(
         int[] paving = new int[n];
         int[] surface = new int[n];
         int[] downhill = new int[n];
+        int[] kind = new int[n];
         double[] keeps = new double[n];
         double[] grade = new double[n];
         double[] rainShare = new double[n];
@@ -68,6 +69,7 @@ public record GroundCells(
             plant[c] = yard.planted(c) ? yard.plant(c) : -1;
             paving[c] = yard.paved(c) ? yard.paving(c) : -1;
             surface[c] = yard.surface(c);
+            kind[c] = kind(soil[c], paving[c]).ordinal();
             downhill[c] = yard.downhill(c);
             keeps[c] = of.compacted();
             grade[c] = of.slope() == null ? 0 : of.slope().grade();
@@ -92,11 +94,28 @@ public record GroundCells(
                 skyView,
                 hollow,
                 downhill,
-                yard.topologicalOrder(),
+                RunoffOrder.grouped(downhill, kind, Kind.values().length),
                 horizon,
                 catalogue.soils(),
                 catalogue.plants(),
                 catalogue.pavings());
+    }
+
+    /** What water meets on a cell. */
+    enum Kind {
+        /** Roofs: all runs off. */
+        BUILT,
+        PAVED,
+        PLANTED
+    }
+
+    private static Kind kind(int soil, int paving) {
+        return soil >= 0 ? Kind.PLANTED : paving >= 0 ? Kind.PAVED : Kind.BUILT;
+    }
+
+    /** What water meets on a cell. */
+    Kind kind(int cell) {
+        return kind(soil[cell], paving[cell]);
     }
 
     /** Number of cells. */

@@ -24,10 +24,8 @@ final class Pavement {
     private final PavedClasses classes;
     private final double[] film;
     private final double[] ice;
-    /** 1 for a wet slot, 0 for a dry one, whose film and ice here are 0. */
-    private final double[] wet;
-    /** What the last pass lost from each slot to the air. */
-    private final double[] lost;
+    /** Wet slots; film and ice of the others are 0 here. */
+    private final boolean[] wet;
 
     private final Columns[] dryColumns;
     private final Columns[] wetColumns;
@@ -35,6 +33,12 @@ final class Pavement {
     private final int[] wetCells;
     /** Cells of each class that came under water, or dried, since the columns were last joined. */
     private final int[] joining;
+
+    /** Sums of each class's film and ice, where no water came since. */
+    private final double[] filmSum;
+
+    private final double[] iceSum;
+    private final boolean[] summed;
 
     private final double[] poured;
     private final double[] pouredWarmth;
@@ -52,14 +56,16 @@ final class Pavement {
         count = classes.count();
         film = new double[count];
         ice = new double[count];
-        wet = new double[count];
-        lost = new double[count];
+        wet = new boolean[count];
         dryCells = new int[classes.classes()];
         for (int k = 0; k < dryCells.length; k++) {
             dryCells[k] = classes.start[k + 1] - classes.start[k];
         }
         wetCells = new int[dryCells.length];
         joining = new int[dryCells.length];
+        filmSum = new double[dryCells.length];
+        iceSum = new double[dryCells.length];
+        summed = new boolean[dryCells.length];
         poured = new double[dryCells.length];
         pouredWarmth = new double[dryCells.length];
         takenUp =
@@ -86,12 +92,14 @@ final class Pavement {
         film = from.film.clone();
         ice = from.ice.clone();
         wet = from.wet.clone();
-        lost = new double[count];
         dryColumns = Arrays.stream(from.dryColumns).map(Columns::copy).toArray(Columns[]::new);
         wetColumns = Arrays.stream(from.wetColumns).map(Columns::copy).toArray(Columns[]::new);
         dryCells = from.dryCells.clone();
         wetCells = from.wetCells.clone();
         joining = from.joining.clone();
+        filmSum = from.filmSum.clone();
+        iceSum = from.iceSum.clone();
+        summed = from.summed.clone();
         poured = from.poured.clone();
         pouredWarmth = from.pouredWarmth.clone();
         takenUp = Arrays.stream(from.takenUp).map(double[]::clone).toArray(double[][]::new);
@@ -114,14 +122,20 @@ final class Pavement {
     /** Adds water (m) of a temperature (°C) to a cell and returns what runs off (m). */
     double receive(int s, double water, double temperature) {
         int k = classes.classOf[s];
-        if (wet[s] == 0) {
+        if (!wet[s]) {
             wetten(s, k);
         }
         pouring = true;
+        summed[k] = false;
         poured[k] += water;
         pouredWarmth[k] += water * temperature;
         double filled = film[s] + water;
-        double over = Math.max(0, Math.min(filled, filled + ice[s] - classes.holds[s]));
+        double tooMuch = filled + ice[s] - classes.holds[s];
+        if (tooMuch <= 0) {
+            film[s] = filled;
+            return 0;
+        }
+        double over = tooMuch < filled ? tooMuch : filled;
         film[s] = filled - over;
         return over;
     }
@@ -131,7 +145,7 @@ final class Pavement {
         joining[k]++;
         film[s] = dry.film(place(k));
         ice[s] = dry.ice(place(k));
-        wet[s] = 1;
+        wet[s] = true;
     }
 
     private int place(int k) {
@@ -251,8 +265,11 @@ final class Pavement {
     private double passWet(SurfaceAir air, double seconds) {
         for (int k = 0; k < wetCells.length; k++) {
             if (wetCells[k] > 0) {
+                if (!summed[k]) {
+                    sumUp(k);
+                }
                 double cells = wetCells[k];
-                wet(k).cover(place(k), sum(film, k) / cells, sum(ice, k) / cells);
+                wet(k).cover(place(k), filmSum[k] / cells, iceSum[k] / cells);
             }
         }
         for (int e = 0; e < wetColumns.length; e++) {
@@ -261,46 +278,78 @@ final class Pavement {
         double sum = 0;
         for (int k = 0; k < wetCells.length; k++) {
             if (wetCells[k] > 0) {
-                passCells(k, wet(k).potential(place(k)), wet(k).frozen(place(k)));
-                sum += sum(lost, k);
-                letDryLeave(k);
+                sum += passCells(k, wet(k).potential(place(k)), wet(k).frozen(place(k)));
             }
         }
         joinDry();
         return sum;
     }
 
-    /** Sum over a class's slots, in their order. */
-    private double sum(double[] values, int k) {
-        double sum = 0;
+    private void sumUp(int k) {
+        double filmSoFar = 0;
+        double iceSoFar = 0;
         for (int s = classes.start[k]; s < classes.start[k + 1]; s++) {
-            sum += values[s];
+            filmSoFar += film[s];
+            iceSoFar += ice[s];
         }
-        return sum;
+        filmSum[k] = filmSoFar;
+        iceSum[k] = iceSoFar;
+        summed[k] = true;
     }
 
-    /** The wet cells of a class lose and freeze what they have of it; one plain loop, in which dry cells are left alone. */
-    private void passCells(int k, double potential, double freezes) {
+    /** The wet cells of a class lose and freeze what they have of it; returns the sum of what they lost. */
+    private double passCells(int k, double potential, double freezes) {
+        return iceSum[k] == 0 && freezes <= 0 ? passFilms(k, potential) : passFilmsAndIce(k, potential, freezes);
+    }
+
+    private double passFilms(int k, double potential) {
+        double lost = 0;
+        double filmSoFar = 0;
         int end = classes.start[k + 1];
         for (int s = classes.start[k]; s < end; s++) {
-            double gone = wet[s] * Math.min(potential, film[s] + ice[s]);
-            double fromFilm = Math.min(gone, film[s]);
-            double water = film[s] - fromFilm;
-            double solid = Math.max(0, ice[s] - (gone - fromFilm));
-            double turns = wet[s] * Math.max(-solid, Math.min(water, freezes));
-            film[s] = water - turns;
-            ice[s] = solid + turns;
-            lost[s] = gone;
-        }
-    }
-
-    private void letDryLeave(int k) {
-        for (int s = classes.start[k]; s < classes.start[k + 1]; s++) {
-            if (wet[s] > 0 && film[s] == 0 && ice[s] == 0) {
-                wet[s] = 0;
-                joining[k]++;
+            if (!wet[s]) {
+                continue;
+            }
+            double water = film[s];
+            if (potential < water) {
+                lost += potential;
+                film[s] = water - potential;
+                filmSoFar += water - potential;
+            } else {
+                lost += water;
+                dry(s, k);
             }
         }
+        filmSum[k] = filmSoFar;
+        return lost;
+    }
+
+    private double passFilmsAndIce(int k, double potential, double freezes) {
+        double lost = 0;
+        int end = classes.start[k + 1];
+        for (int s = classes.start[k]; s < end; s++) {
+            if (wet[s]) {
+                double gone = Math.min(potential, film[s] + ice[s]);
+                double fromFilm = Math.min(gone, film[s]);
+                double water = film[s] - fromFilm;
+                double solid = Math.max(0, ice[s] - (gone - fromFilm));
+                double turns = Math.max(-solid, Math.min(water, freezes));
+                film[s] = water - turns;
+                ice[s] = solid + turns;
+                lost += gone;
+                if (film[s] == 0 && ice[s] == 0) {
+                    dry(s, k);
+                }
+            }
+        }
+        sumUp(k);
+        return lost;
+    }
+
+    private void dry(int s, int k) {
+        film[s] = 0;
+        wet[s] = false;
+        joining[k]++;
     }
 
     private boolean lookForIce() {
@@ -310,7 +359,7 @@ final class Pavement {
             }
         }
         for (int k = 0; k < wetCells.length; k++) {
-            if (wetCells[k] > 0 && sum(ice, k) > 0) {
+            if (wetCells[k] > 0 && iceSum[k] > 0) {
                 return true;
             }
         }
@@ -322,7 +371,7 @@ final class Pavement {
         if (!frozen) {
             return Frost.NONE;
         }
-        int[] slots = IntStream.range(0, count).filter(s -> wet[s] > 0).toArray();
+        int[] slots = IntStream.range(0, count).filter(s -> wet[s]).toArray();
         double[] wetIce = Arrays.stream(slots).mapToDouble(s -> ice[s]).toArray();
         double[] dryIce = new double[dryCells.length];
         for (int k = 0; k < dryIce.length; k++) {
@@ -348,18 +397,18 @@ final class Pavement {
     /** Film of a slot in m. */
     double film(int s) {
         int k = classes.classOf[s];
-        return wet[s] > 0 ? film[s] : dry(k).film(place(k));
+        return wet[s] ? film[s] : dry(k).film(place(k));
     }
 
     /** Ice of a slot in m of water. */
     double ice(int s) {
         int k = classes.classOf[s];
-        return wet[s] > 0 ? ice[s] : dry(k).ice(place(k));
+        return wet[s] ? ice[s] : dry(k).ice(place(k));
     }
 
     /** Surface temperature of a slot in °C. */
     double surface(int s) {
         int k = classes.classOf[s];
-        return (wet[s] > 0 ? wet(k) : dry(k)).surface(place(k));
+        return (wet[s] ? wet(k) : dry(k)).surface(place(k));
     }
 }

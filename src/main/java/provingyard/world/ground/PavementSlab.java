@@ -27,7 +27,7 @@ public final class PavementSlab {
     private final double[] capacity;
     private final double[] conductance;
     private final double[] perCapacity;
-    private final double longest;
+    private final double inside;
 
     /** The column of a paving, cells of about 25 mm. */
     public PavementSlab(Paving paving) {
@@ -46,11 +46,11 @@ public final class PavementSlab {
             capacity[i] = (below + above) / 2;
         }
         perCapacity = Arrays.stream(capacity).map(c -> 1 / c).toArray();
-        double stable = capacity[0] / (conductance[0] + SURFACE);
+        double stable = Double.POSITIVE_INFINITY;
         for (int i = 1; i < nodes; i++) {
             stable = Math.min(stable, capacity[i] / (conductance[i - 1] + conductance[i]));
         }
-        longest = 0.9 * stable;
+        inside = stable;
     }
 
     /** Nodes of the column, the surface first. */
@@ -58,9 +58,15 @@ public final class PavementSlab {
         return nodes;
     }
 
-    /** Sub-steps that keep a step of so many seconds stable. */
+    /** Sub-steps that keep a step of so many seconds stable, whatever lies on the surface. */
     public int substeps(double seconds) {
-        return (int) Math.ceil(seconds / longest);
+        return substeps(seconds, SURFACE);
+    }
+
+    /** Sub-steps that keep a step of so many seconds stable while the surface gives off heat at a rate in W/(m2 K). */
+    int substeps(double seconds, double leaves) {
+        double stable = Math.min(inside, capacity[0] / (conductance[0] + leaves));
+        return (int) Math.ceil(seconds / (0.9 * stable));
     }
 
     /** Heat that the surface node holds in J/(m2 K). */

@@ -31,6 +31,7 @@ final class RootZone {
     private static final double HOLLOW = 0.03;
 
     private static final double DAY_MINUTES = 1440;
+    private static final double MINUTE = 60;
 
     final int[] slotOf;
     final int count;
@@ -53,6 +54,9 @@ final class RootZone {
     private final double[] drying;
     /** Available water when full, and what the last beat found and moved. */
     private final double[] total;
+
+    private final double[] perTotal;
+    private final double[] shares;
 
     private final double[] stress;
     private final double[] drawn;
@@ -91,6 +95,8 @@ final class RootZone {
         pond = new double[n];
         drying = new double[n];
         total = new double[n];
+        perTotal = new double[n];
+        shares = new double[n];
         stress = new double[n];
         drawn = new double[n];
         drained = new double[n];
@@ -117,6 +123,7 @@ final class RootZone {
         field[s] = soil.fieldCapacity() * plant.roots();
         full[s] = soil.saturation() * plant.roots();
         total[s] = field[s] - wilting[s];
+        perTotal[s] = 1 / total[s];
         conductivity[s] = soil.conductivity() * cells.keeps()[c];
         soilOf[s] = cells.soil()[c];
         coefficient[s] = plant.coefficient();
@@ -145,6 +152,8 @@ final class RootZone {
         pond = from.pond.clone();
         drying = from.drying.clone();
         total = from.total;
+        perTotal = from.perTotal;
+        shares = new double[count];
         stress = from.stress.clone();
         drawn = new double[count];
         drained = new double[count];
@@ -164,16 +173,37 @@ final class RootZone {
     /** Adds water (m) to a cell within the minutes up to now and returns what runs off it (m). */
     double receive(int s, double water, long now, int minutes) {
         double standing = pond[s] + water;
-        if (standing <= 0) {
+        double room = full[s] - store[s];
+        if (standing <= room && standing <= conductivity[s] * (MINUTE * minutes)) {
+            store[s] += standing;
+            pond[s] = 0;
+            fronts.thicken(s, standing);
             return 0;
         }
-        double room = Math.max(0, full[s] - store[s]);
-        double taken = fronts.takeIn(s, Math.min(standing, room), store[s], now, minutes);
+        double taken = least(standing, room, fronts.capacity(s, store[s], now, minutes));
+        fronts.advance(s, taken);
         store[s] += taken;
-        double left = standing - taken;
-        double kept = Math.min(left, holds[s]);
-        pond[s] = kept;
-        return left - kept;
+        return hold(s, standing - taken);
+    }
+
+    /** Lets water stand on a cell as far as it can be held there, and returns the rest. */
+    private double hold(int s, double left) {
+        if (left <= holds[s]) {
+            pond[s] = left;
+            return 0;
+        }
+        pond[s] = holds[s];
+        return left - holds[s];
+    }
+
+    /**
+     * The least of three depths, 0 at least. Comparisons, since the library's minimum also orders zeros and what is no
+     * number, at several times the cost.
+     */
+    private static double least(double a, double b, double c) {
+        double least = a < b ? a : b;
+        least = least < c ? least : c;
+        return least > 0 ? least : 0;
     }
 
     /** Whether water stands on a cell. */
@@ -265,7 +295,9 @@ final class RootZone {
     private static double least(double[] values) {
         double least = Double.POSITIVE_INFINITY;
         for (double v : values) {
-            least = Math.min(least, v);
+            if (v < least) {
+                least = v;
+            }
         }
         return least;
     }
@@ -296,7 +328,18 @@ final class RootZone {
 
     /** Share of the available water, over 1 while draining. */
     double wetness(int s) {
-        return (store[s] - wilting[s]) / (field[s] - wilting[s]);
+        return (store[s] - wilting[s]) * perTotal[s];
+    }
+
+    /** Mean of {@link #wetness} over all slots; 0 where there are none. */
+    double meanWetness() {
+        if (count == 0) {
+            return 0;
+        }
+        for (int s = 0; s < count; s++) {
+            shares[s] = (store[s] - wilting[s]) * perTotal[s];
+        }
+        return sum(shares) / count;
     }
 
     /** Stress coefficient now. */

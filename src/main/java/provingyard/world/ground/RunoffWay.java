@@ -1,10 +1,16 @@
 package provingyard.world.ground;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 
 /** The cells in the order in which runoff passes them, as flat arrays by their place in it; shared and never changed. */
 final class RunoffWay {
 
+    /** Places from the first up to but not with the last that are all of one kind. */
+    record Stretch(GroundCells.Kind kind, int from, int to) {}
+
+    final List<Stretch> stretches;
     final int[] cell;
     final double[] rainShare;
     /** Slots in the root zone and in the pavement; -1 for none. */
@@ -39,5 +45,19 @@ final class RunoffWay {
             leavesPlants[i] = cells.planted(cell[i]) && !ontoPlants;
             comesToPlants[i] = !cells.planted(cell[i]) && ontoPlants;
         }
+        stretches = stretches(cells, cell);
+    }
+
+    private static List<Stretch> stretches(GroundCells cells, int[] cell) {
+        List<Stretch> found = new ArrayList<>();
+        int from = 0;
+        for (int i = 1; i <= cell.length; i++) {
+            GroundCells.Kind kind = cells.kind(cell[from]);
+            if (i == cell.length || cells.kind(cell[i]) != kind) {
+                found.add(new Stretch(kind, from, i));
+                from = i;
+            }
+        }
+        return List.copyOf(found);
     }
 }

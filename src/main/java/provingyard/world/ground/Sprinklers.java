@@ -1,6 +1,7 @@
 package provingyard.world.ground;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -33,8 +34,8 @@ public final class Sprinklers {
     private final List<Landing> lines = new ArrayList<>();
     private final Map<Long, Landing> landings = new ConcurrentHashMap<>();
 
-    /** A kernel with its shares on plants, paving and buildings, and the bits of the places that it reaches. */
-    private record Landing(SprayKernel kernel, double[] byKind, long[] places) {}
+    /** A kernel with its shares on plants, paving and buildings, and the places that it reaches. */
+    private record Landing(SprayKernel kernel, double[] byKind, BitSet places) {}
 
     /** Heads and drip lines of a plumbing, in its order; nozzles by their id in the catalogue. */
     public Sprinklers(Plumbing plumbing, Catalogue catalogue, GroundCells cells) {
@@ -173,10 +174,10 @@ public final class Sprinklers {
 
     private Landing landing(SprayKernel kernel) {
         double[] byKind = new double[3];
-        long[] places = new long[Watering.words(cells.count())];
+        BitSet places = new BitSet(cells.count());
         for (int i = 0; i < kernel.cells().length; i++) {
             int c = kernel.cells()[i];
-            places[placeOf[c] >> 6] |= 1L << placeOf[c];
+            places.set(placeOf[c]);
             byKind[cells.planted(c) ? 0 : cells.paved(c) ? 1 : 2] += kernel.shares()[i];
         }
         return new Landing(kernel, byKind, places);

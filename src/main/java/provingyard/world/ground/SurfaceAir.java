@@ -10,6 +10,7 @@ final class SurfaceAir {
     private static final double[] SATURATION = saturationTable();
 
     final double air;
+    final double dewPoint;
     final double convection;
     private final double vapour;
     private final double evaporates;
@@ -22,6 +23,7 @@ final class SurfaceAir {
 
     SurfaceAir(MinuteForcing f) {
         air = f.air();
+        dewPoint = f.dewPoint();
         vapour = saturation(f.dewPoint());
         convection = SurfaceHeat.convection(f.wind());
         evaporates = convection / SurfaceHeat.PSYCHROMETRIC / (Freezing.WATER * SurfaceHeat.VAPORISATION);

@@ -1,5 +1,7 @@
 package provingyard.world.ground;
 
+import java.util.BitSet;
+
 /**
  * Moves water over the ground within one beat: every cell that gets any, or on which some stands, takes in what it can and
  * gives the rest to the next one downhill. Cells are passed in the order in which runoff moves, so that what runs on can
@@ -13,10 +15,10 @@ final class WaterPass {
     private final double supplyTemperature;
     /** Water in m on its way to each place. */
     private final double[] runOn;
-    /** Places to be passed, and those on which water stands; a bit each. */
-    private final long[] due;
+    /** Places to be passed, and those on which water stands. */
+    private final BitSet due = new BitSet();
 
-    private final long[] standing;
+    private final BitSet standing;
     private double watered;
     private double left;
     private double leftPlants;
@@ -28,8 +30,7 @@ final class WaterPass {
         this.pavement = pavement;
         this.supplyTemperature = supplyTemperature;
         runOn = new double[way.cell.length];
-        due = new long[Watering.words(runOn.length)];
-        standing = new long[due.length];
+        standing = new BitSet();
     }
 
     private WaterPass(WaterPass from, RootZone soil, Pavement pavement) {
@@ -38,8 +39,7 @@ final class WaterPass {
         this.pavement = pavement;
         supplyTemperature = from.supplyTemperature;
         runOn = from.runOn.clone();
-        due = new long[from.due.length];
-        standing = from.standing.clone();
+        standing = (BitSet) from.standing.clone();
     }
 
     /** The same over the copied soil and pavement. */
@@ -49,12 +49,7 @@ final class WaterPass {
 
     /** Whether water stands anywhere on planted ground. */
     boolean anyStands() {
-        for (long word : standing) {
-            if (word != 0) {
-                return true;
-            }
-        }
-        return false;
+        return !standing.isEmpty();
     }
 
     /**
@@ -72,59 +67,99 @@ final class WaterPass {
         leftPlants = 0;
         cameToPlants = 0;
         if (fall > 0 || watering != null && watering.places() == null) {
-            for (int i = 0; i < runOn.length; i++) {
-                double sprayed = watering == null ? 0 : watering.depth(way.cell[i]);
-                visit(i, fall * way.rainShare[i], rainTemperature, sprayed, now, minutes);
-            }
-            return;
+            passAll(fall, rainTemperature, watering, now, minutes);
+        } else {
+            passDue(watering, now, minutes);
         }
-        for (int w = 0; w < due.length; w++) {
-            due[w] = standing[w] | (watering == null ? 0 : watering.places()[w]);
-        }
-        for (int w = 0; w < due.length; w++) {
-            // What runs off a place is due further down, so a word may gain bits while it is worked through.
-            while (due[w] != 0) {
-                int i = (w << 6) + Long.numberOfTrailingZeros(due[w]);
-                due[w] &= due[w] - 1;
-                double sprayed = watering == null ? 0 : watering.depth(way.cell[i]);
-                visit(i, 0, rainTemperature, sprayed, now, minutes);
+    }
+
+    private void passAll(double fall, double rainTemperature, Watering watering, long now, int minutes) {
+        for (RunoffWay.Stretch stretch : way.stretches) {
+            switch (stretch.kind()) {
+                case PLANTED -> {
+                    for (int i = stretch.from(); i < stretch.to(); i++) {
+                        passPlants(i, fall * way.rainShare[i], sprayed(watering, i), now, minutes);
+                    }
+                }
+                case PAVED -> {
+                    for (int i = stretch.from(); i < stretch.to(); i++) {
+                        passPaving(i, fall * way.rainShare[i], rainTemperature, sprayed(watering, i));
+                    }
+                }
+                case BUILT -> {
+                    for (int i = stretch.from(); i < stretch.to(); i++) {
+                        passRoof(i, sprayed(watering, i));
+                    }
+                }
             }
         }
     }
 
-    private void visit(int i, double rained, double rainTemperature, double sprayed, long now, int minutes) {
+    /** Without rain only those places are passed that were watered, hold standing water or are run onto. */
+    private void passDue(Watering watering, long now, int minutes) {
+        due.clear();
+        due.or(standing);
+        if (watering != null) {
+            due.or(watering.places());
+        }
+        // What runs off a place is due further down.
+        for (int i = due.nextSetBit(0); i >= 0; i = due.nextSetBit(i + 1)) {
+            double sprayed = sprayed(watering, i);
+            if (way.soilSlot[i] >= 0) {
+                passPlants(i, 0, sprayed, now, minutes);
+            } else if (way.pavedSlot[i] >= 0) {
+                passPaving(i, 0, 0, sprayed);
+            } else {
+                passRoof(i, sprayed);
+            }
+        }
+    }
+
+    private double sprayed(Watering watering, int i) {
+        return watering == null ? 0 : watering.depth(way.cell[i]);
+    }
+
+    private void passPlants(int i, double rained, double sprayed, long now, int minutes) {
         double came = runOn[i];
         runOn[i] = 0;
         watered += sprayed;
-        double over;
         int s = way.soilSlot[i];
-        if (s >= 0) {
-            over = soil.receive(s, rained + sprayed + came, now, minutes);
-            mark(i, soil.ponded(s));
-        } else if (way.pavedSlot[i] >= 0) {
-            over = wet(way.pavedSlot[i], rained + came, rainTemperature, sprayed);
-        } else {
-            over = sprayed + came;
-        }
+        double over = soil.receive(s, rained + sprayed + came, now, minutes);
+        mark(i, soil.ponded(s));
         if (over > 0) {
             run(i, over);
         }
     }
 
     private void mark(int i, boolean ponded) {
-        long bit = 1L << i;
-        standing[i >> 6] = ponded ? standing[i >> 6] | bit : standing[i >> 6] & ~bit;
+        if (standing.get(i) != ponded) {
+            standing.set(i, ponded);
+        }
     }
 
-    private double wet(int slot, double rainAndRunOn, double temperature, double sprayed) {
+    private void passPaving(int i, double rained, double rainTemperature, double sprayed) {
+        double came = rained + runOn[i];
+        runOn[i] = 0;
+        watered += sprayed;
         double over = 0;
-        if (rainAndRunOn > 0) {
-            over += pavement.receive(slot, rainAndRunOn, temperature);
+        if (came > 0) {
+            over += pavement.receive(way.pavedSlot[i], came, rainTemperature);
         }
         if (sprayed > 0) {
-            over += pavement.receive(slot, sprayed, supplyTemperature);
+            over += pavement.receive(way.pavedSlot[i], sprayed, supplyTemperature);
         }
-        return over;
+        if (over > 0) {
+            run(i, over);
+        }
+    }
+
+    private void passRoof(int i, double sprayed) {
+        double over = sprayed + runOn[i];
+        runOn[i] = 0;
+        watered += sprayed;
+        if (over > 0) {
+            run(i, over);
+        }
     }
 
     private void run(int i, double over) {
@@ -135,7 +170,7 @@ final class WaterPass {
             left += over;
         } else {
             runOn[down] += over;
-            due[down >> 6] |= 1L << down;
+            due.set(down);
         }
     }
 

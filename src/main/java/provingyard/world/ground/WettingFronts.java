@@ -6,26 +6,35 @@ import java.util.Arrays;
  * How fast each planted cell can take in water: a Green-Ampt front, redistribution in the pauses, and a fresh front into
  * the wetted zone with each new pulse. The water itself is kept by the root zone; here is only its shape.
  *
- * <p>A wetted zone of {@code zone} m of water above the ambient content reaches {@code depth} m down. Under water its
- * content is saturation. In a pause it sinks and thins: d(theta)/dt = -(K(theta) - K(ambient) + K_s psi g / Z) / Z with
- * the zone's water kept (Ogden and Saghafian 1997, rectangular profile; from memory). A new pulse starts a front in soil
- * of that content, hence takes in fast at first, until it overtakes the old front: so cycle and soak works for the right
- * reason. After a day's pause, or when the zone has spread through the root zone, the event is over.
+ * <p>The front of the present pulse holds {@code front} m of water and fills {@code fills} of the soil's volume, up to
+ * saturation. It starts in the zone that earlier pulses left: {@code zone} m of water above the ambient content, {@code
+ * depth} m deep. In a pause the front joins the zone, which sinks and thins: d(theta)/dt = -(K(theta) - K(ambient) + K_s
+ * psi g / Z) / Z with its water kept (Ogden and Saghafian 1997, rectangular profile; from memory). A new pulse starts a
+ * front in soil of that content, hence takes in fast at first, until it overtakes the zone: so cycle and soak works for
+ * the right reason. After a day's pause, or when the zone has spread through the root zone, the event is over.
  *
  * <p>Water that comes no faster than the saturated conductivity always soaks in and builds no front of its own: it only
- * thickens the zone that is there.
+ * thickens what is there.
  */
 final class WettingFronts {
 
     private static final double MINUTE = 60;
     private static final int EVENT_ENDS = 24 * 60;
 
+    /** Room in a zone that is as good as saturated, m3/m3. */
+    private static final double SATURATED = 1e-6;
+
     private final SoilCurve[] curve;
     private final double[] conductivity;
     private final double[] roots;
+    /** Volume of pores by slot. */
+    private final double[] pores;
+
+    private final double[] suction;
+    private final double[] front;
+    private final double[] fills;
     private final double[] zone;
     private final double[] depth;
-    private final double[] pulse;
     private final double[] ambient;
     private final long[] lastWet;
 
@@ -35,9 +44,12 @@ final class WettingFronts {
         this.conductivity = conductivity;
         this.roots = roots;
         int n = roots.length;
+        pores = Arrays.stream(curve).mapToDouble(c -> c.soil.saturation()).toArray();
+        suction = Arrays.stream(curve).mapToDouble(c -> c.soil.suction()).toArray();
+        front = new double[n];
+        fills = new double[n];
         zone = new double[n];
         depth = new double[n];
-        pulse = new double[n];
         ambient = new double[n];
         lastWet = new long[n];
         Arrays.fill(lastWet, Long.MIN_VALUE / 2);
@@ -47,9 +59,12 @@ final class WettingFronts {
         curve = from.curve;
         conductivity = from.conductivity;
         roots = from.roots;
+        pores = from.pores;
+        suction = from.suction;
+        front = from.front.clone();
+        fills = from.fills.clone();
         zone = from.zone.clone();
         depth = from.depth.clone();
-        pulse = from.pulse.clone();
         ambient = from.ambient.clone();
         lastWet = from.lastWet.clone();
     }
@@ -58,89 +73,78 @@ final class WettingFronts {
         return new WettingFronts(this);
     }
 
+    /** Takes in water (m) that comes no faster than the saturated conductivity. */
+    void thicken(int s, double water) {
+        if (front[s] + zone[s] > 0) {
+            front[s] += water;
+        }
+    }
+
     /**
-     * Takes in what it can within some minutes.
+     * What a cell can take in within some minutes of water that comes faster than the saturated conductivity, in m.
      *
-     * @param available depth of water on the cell in m
      * @param store water in the root zone in m
      * @param now minute of the season at their end
      * @param minutes their number
-     * @return depth taken in, in m
      */
-    double takeIn(int s, double available, double store, long now, int minutes) {
+    double capacity(int s, double store, long now, int minutes) {
         long pause = now - lastWet[s] - minutes;
-        double seconds = minutes * MINUTE;
-        boolean slow = available <= conductivity[s] * seconds;
         if (pause > 0) {
-            if (slow) {
-                zone[s] += zone[s] > 0 ? available : 0;
-                return available;
-            }
-            afterPause(s, pause, store);
+            resume(s, pause, store);
         }
         lastWet[s] = now;
-        double saturation = curve[s].soil.saturation();
-        double content = depth[s] > 0 ? ambient[s] + zone[s] / depth[s] : saturation;
-        double missing = saturation - content;
-        if (missing > 1e-6) {
-            double taken = slow ? available : Math.min(available, capacity(s, missing, pulse[s], seconds));
-            pulse[s] += taken;
-            if (pulse[s] >= missing * depth[s]) {
-                zone[s] += pulse[s];
-                pulse[s] = 0;
-                depth[s] = zone[s] / (saturation - ambient[s]);
-            }
-            return taken;
+        return GreenAmpt.quadratic(conductivity[s], suction[s] * fills[s], front[s], minutes * MINUTE);
+    }
+
+    /** Takes in water (m), no more than the capacity of these minutes. */
+    void advance(int s, double water) {
+        front[s] += water;
+        if (zone[s] > 0 && front[s] >= fills[s] * depth[s]) {
+            front[s] += zone[s];
+            startFrom(s, 0, 0);
         }
-        double fills = saturation - ambient[s];
-        double taken = slow ? available : Math.min(available, capacity(s, fills, zone[s], seconds));
-        zone[s] += taken;
-        depth[s] = zone[s] / fills;
-        return taken;
     }
 
-    private double capacity(int s, double fills, double before, double seconds) {
-        return GreenAmpt.quadratic(conductivity[s], curve[s].soil.suction() * fills, before, seconds);
-    }
-
-    private void afterPause(int s, long minutes, double store) {
-        if (minutes < EVENT_ENDS && zone[s] + pulse[s] > 0) {
-            merge(s);
-            depth[s] = spread(s, minutes);
-            if (depth[s] < roots[s]) {
+    /** Starts the front of a new pulse, or goes on with the old one where the zone is still as good as saturated. */
+    private void resume(int s, long pause, double store) {
+        double water = zone[s] + front[s];
+        if (pause < EVENT_ENDS && water > 0) {
+            double sunk = spread(s, pause);
+            if (sunk < roots[s]) {
+                boolean saturated = pores[s] - ambient[s] - water / sunk <= SATURATED;
+                front[s] = saturated ? water : 0;
+                startFrom(s, saturated ? 0 : water, sunk);
                 return;
             }
         }
-        zone[s] = 0;
-        pulse[s] = 0;
-        depth[s] = 0;
-        double saturation = curve[s].soil.saturation();
-        ambient[s] = Math.min(store / roots[s], saturation - 0.005);
+        ambient[s] = Math.min(store / roots[s], pores[s] - 0.005);
+        front[s] = 0;
+        startFrom(s, 0, 0);
     }
 
-    /** The pulse and the zone it lies in become one zone of the same depth and water. */
-    private void merge(int s) {
-        zone[s] += pulse[s];
-        pulse[s] = 0;
-        depth[s] = Math.max(depth[s], zone[s] / (curve[s].soil.saturation() - ambient[s]));
+    /** Lays the zone that the front has yet to fill: water in m above the ambient content, depth in m. */
+    private void startFrom(int s, double water, double deep) {
+        zone[s] = water;
+        depth[s] = deep;
+        fills[s] = pores[s] - ambient[s] - (water > 0 ? water / deep : 0);
     }
 
-    /** Depth of the zone after a pause of so many minutes; steps grow from half a minute. */
+    /** Depth in m of front and zone as one after a pause of so many minutes; steps grow from half a minute. */
     private double spread(int s, long minutes) {
+        double water = zone[s] + front[s];
+        double low = ambient[s];
+        double z = Math.max(depth[s], water / (pores[s] - low));
         double left = minutes * MINUTE;
         double step = 30;
-        double z = depth[s];
-        double water = zone[s];
-        double low = ambient[s];
         double rate = conductivity[s] / water;
         SoilCurve of = curve[s];
         double below = of.conductivity(low);
         double driveBelow = of.drive(low);
-        double suction = of.soil.suction() / (1 - driveBelow);
+        double pull = suction[s] / (1 - driveBelow);
         while (left > 0 && z < roots[s]) {
             double dt = Math.min(step, left);
             double perDepth = 1 / z;
-            double speed = rate * z * of.speed(low + water * perDepth, below, driveBelow, suction * perDepth);
+            double speed = rate * z * of.speed(low + water * perDepth, below, driveBelow, pull * perDepth);
             z += Math.min(speed * dt, 0.25 * z);
             left -= dt;
             step *= 1.3;
@@ -155,39 +159,20 @@ final class WettingFronts {
      */
     double content(int s, double at, double average, long now) {
         long pause = now - lastWet[s];
-        if (pause >= EVENT_ENDS || zone[s] + pulse[s] <= 0) {
+        double water = zone[s] + front[s];
+        if (pause >= EVENT_ENDS || water <= 0) {
             return Double.NaN;
         }
-        double saturation = curve[s].soil.saturation();
-        if (pulse[s] > 0 && pause <= 1) {
-            double missing = saturation - ambient[s] - zone[s] / depth[s];
-            if (at <= pulse[s] / missing) {
-                return saturation;
-            }
+        boolean pulses = pause <= 1 && zone[s] > 0 && front[s] > 0;
+        if (pulses && at <= front[s] / fills[s]) {
+            return pores[s];
         }
-        WettingFronts later = pause > 1 ? single(s) : this;
-        int i = pause > 1 ? 0 : s;
-        double z = pause > 1 ? later.settled(pause - 1) : depth[s];
+        double z = pulses ? depth[s] : spread(s, Math.max(0, pause - 1));
         if (z <= 0 || z >= roots[s]) {
             return Double.NaN;
         }
-        double wet = Math.min(saturation, later.ambient[i] + later.zone[i] / z);
-        double below = (average * roots[s] - (z * wet + later.pulse[i])) / (roots[s] - z);
-        return at <= z ? wet : Math.max(curve[s].soil.wiltingPoint() * 0.5, Math.min(below, saturation));
-    }
-
-    private WettingFronts single(int s) {
-        WettingFronts one =
-                new WettingFronts(new SoilCurve[] {curve[s]}, new double[] {conductivity[s]}, new double[] {roots[s]});
-        one.zone[0] = zone[s];
-        one.depth[0] = depth[s];
-        one.pulse[0] = pulse[s];
-        one.ambient[0] = ambient[s];
-        return one;
-    }
-
-    private double settled(long minutes) {
-        merge(0);
-        return spread(0, minutes);
+        double wet = Math.min(pores[s], ambient[s] + (pulses ? zone[s] : water) / z);
+        double below = (average * roots[s] - z * wet - (pulses ? front[s] : 0)) / (roots[s] - z);
+        return at <= z ? wet : Math.max(curve[s].soil.wiltingPoint() * 0.5, Math.min(below, pores[s]));
     }
 }

@@ -25,7 +25,6 @@ final class Cells {
     final double[] elevation;
     final double[] hollow;
     final int[] downhill;
-    final int[] order;
     final int[] soil;
     final int[] plant;
     final int[] paving;
@@ -61,8 +60,7 @@ final class Cells {
             hollow[i] = wetter(x(i), y(i));
         }
         elevation = elevations();
-        order = new int[count()];
-        downhill = Drainage.downhill(nx, ny, elevation, builtOver, drained(), order);
+        downhill = Drainage.downhill(nx, ny, elevation, builtOver, drained());
     }
 
     private static int across(double size, double cell) {

@@ -43,9 +43,8 @@ final class Drainage {
      * @param closed cells without ground (inside buildings)
      * @param drained cells with a drain; water also leaves over the edge where that is the steepest way, and ground
      *     from which no way out is found gets a drain at its lowest cell
-     * @param orderOut receives the open cells, uphill first, then the closed ones
      */
-    static int[] downhill(int nx, int ny, double[] ground, boolean[] closed, boolean[] drained, int[] orderOut) {
+    static int[] downhill(int nx, int ny, double[] ground, boolean[] closed, boolean[] drained) {
         Drainage d = new Drainage(nx, ny, ground, closed);
         for (int i = 0; i < ground.length; i++) {
             d.wayOut[i] = !closed[i] && (drained[i] || d.fallsOverEdge(i));
@@ -55,7 +54,6 @@ final class Drainage {
         for (int i = 0; i < to.length; i++) {
             to[i] = d.next(i);
         }
-        d.order(orderOut);
         return to;
     }
 
@@ -153,16 +151,5 @@ final class Drainage {
         int column = cell % nx + EAST[k];
         int row = cell / nx + NORTH[k];
         return column < 0 || column >= nx || row < 0 || row >= ny ? -1 : row * nx + column;
-    }
-
-    private void order(int[] out) {
-        int last = out.length;
-        for (int i = out.length - 1; i >= 0; i--) {
-            if (closed[i]) {
-                out[--last] = i;
-            } else {
-                out[count - 1 - found[i]] = i;
-            }
-        }
     }
 }

@@ -174,11 +174,6 @@ public final class Yard {
         return cells.downhill[cell];
     }
 
-    /** All cells, each before the one that takes its runoff; cells inside buildings come last. */
-    public int[] topologicalOrder() {
-        return cells.order.clone();
-    }
-
     /** Share of passing runoff that the cell holds back because it lies in a hollow, 0 to 1. */
     public double hollow(int cell) {
         return cells.hollow[cell];

@@ -1,0 +1,42 @@
+package provingyard.bench;
+
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Param;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+
+/** Ten days of the clinic, cut into ever more cells. */
+@State(Scope.Benchmark)
+@Fork(1)
+public class SeasonCellsBench {
+
+    private static final int DAYS = 10;
+
+    /** About how many cells. */
+    @Param({"1000", "5000", "22000", "100000"})
+    public int cells;
+
+    private Clinic clinic;
+    private Beats beats;
+
+    /** Lives the season once, to know its beats. */
+    @Setup
+    public void open() {
+        clinic = Clinic.cut(cells, DAYS);
+        beats = Beats.of(clinic.live());
+    }
+
+    /** The season. */
+    @Benchmark
+    public double season() {
+        return clinic.live().ledger().water().supplied();
+    }
+
+    /** The state that the season's beats touch, streamed. */
+    @Benchmark
+    public double floor() {
+        return beats.stream();
+    }
+}
