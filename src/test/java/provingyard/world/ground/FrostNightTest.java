@@ -8,6 +8,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.ShrinkingMode;
 import net.jqwik.api.constraints.LongRange;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** A whole frosty night and the day after it, from a mild evening to the next afternoon. */
@@ -53,6 +54,7 @@ class FrostNightTest {
         return new Night(lowestAir, mostIce, first, last, airAtFirstIce, ground);
     }
 
+    @Tag("unit")
     @Test
     void aClearCalmNightIcesTheWateredWalkWhileTheAirIsAboveFreezing() {
         Night clear = night(1.5, 0.5, 0);
@@ -61,6 +63,7 @@ class FrostNightTest {
         assertTrue(clear.firstIce() > WATERED_AT && clear.firstIce() < SUNRISE, clear.toString());
     }
 
+    @Tag("unit")
     @Test
     void theSameWalkUnderCloudOrInWindDoesNotIce() {
         assertEquals(0, night(1.5, 0.5, 1).mostIce(), 0, "cloud");
@@ -68,6 +71,7 @@ class FrostNightTest {
         assertTrue(windy.firstIce() < 0, "less than the 0.1 mm from which a walk counts as iced: " + windy);
     }
 
+    @Tag("unit")
     @Test
     void iceMeltsAfterSunriseAndTheWalkDries() {
         Night clear = night(1.5, 0.5, 0);
@@ -77,6 +81,7 @@ class FrostNightTest {
         assertTrue(clear.end().totals().walkEvaporation() > 0);
     }
 
+    @Tag("unit")
     @Test
     void aHarderFrostIcesEarlierAndLastsLonger() {
         Night mild = night(1.5, 0.5, 0);

@@ -8,6 +8,7 @@ import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.LongRange;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Water is kept: on random yards, in random weather, with random watering. */
@@ -72,6 +73,7 @@ class GroundBalanceTest {
         return new MinuteForcing(rain / 60e3, sun * 1e-8, air, air - 2, hour % 5, sun, hour / 24, sun / 10, 15 * hour);
     }
 
+    @Tag("unit")
     @Test
     void copyLivesOnAlikeAndApart() {
         Ground ground = new Ground(Plots.of(0.6, 0.03, "llww", "ccbb", "wwss"), GroundSettings.usual(4));
@@ -91,6 +93,7 @@ class GroundBalanceTest {
         assertTrue(Arrays.equals(ground.cells().rainShare(), copy.cells().rainShare()));
     }
 
+    @Tag("unit")
     @Test
     void roofRainLeavesWithItsBeat() {
         Ground ground = new Ground(Plots.of(1, 0, "rr"), GroundSettings.usual(4));
@@ -101,6 +104,7 @@ class GroundBalanceTest {
         assertEquals(0.01, ground.totals().runoff(), 1e-15);
     }
 
+    @Tag("unit")
     @Test
     void rainThatFallsBetweenTwoBeatsIsNowhereYet() {
         Ground ground = new Ground(Plots.of(1, 0, "rr"), GroundSettings.usual(4));

@@ -8,7 +8,6 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import provingyard.scenario.Scenario;
 import provingyard.scenario.ScenarioReader;
@@ -16,7 +15,6 @@ import provingyard.scenario.Sites;
 import provingyard.world.yard.Yard;
 
 /** The ground and the heads of a shipped site. */
-@Tag("unit")
 class GroundOfASiteTest {
 
     private static GroundCells cells;

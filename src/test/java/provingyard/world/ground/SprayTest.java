@@ -14,6 +14,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.LongRange;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import provingyard.reference.ReferenceRow;
 import provingyard.scenario.Catalogue;
@@ -88,6 +89,7 @@ public class SprayTest {
         assertTrue(Arrays.stream(kernel.shares()).allMatch(s -> s > 0));
     }
 
+    @Tag("unit")
     @Test
     void windCarriesThePatternDownwindAndFinerDropsFurther() {
         GroundCells cells = lawn(80, 80);
@@ -107,6 +109,7 @@ public class SprayTest {
         assertTrue(sprayShare > rotorShare, sprayShare + " of the throw against " + rotorShare);
     }
 
+    @Tag("unit")
     @Test
     void arcStaysInItsArcInCalmAir() {
         GroundCells cells = lawn(40, 40);
@@ -118,6 +121,7 @@ public class SprayTest {
         }
     }
 
+    @Tag("unit")
     @Test
     void throwShrinksUnderTheLowestPressureAndMistsOverTheHighest() {
         Sprinklers heads = heads(lawn(40, 40), List.of(), head(10, 10, "spray", 0, 360));
@@ -127,6 +131,7 @@ public class SprayTest {
         assertTrue(heads.lossShare(0, 420e3, DAWN) > 1.3 * heads.lossShare(0, 207e3, DAWN));
     }
 
+    @Tag("unit")
     @Test
     void lossGrowsWithWindDryAirAndDay() {
         Sprinklers heads = heads(lawn(40, 40), List.of(), head(10, 10, "rotor", 0, 360));
@@ -186,6 +191,7 @@ public class SprayTest {
                 .toArray();
     }
 
+    @Tag("unit")
     @Test
     void everyLitreHasItsFate() {
         GroundCells cells = Plots.of(0.5, 0, "wwwwwwww", "llllllrr", "llllllrr", "llllllll");
@@ -207,6 +213,7 @@ public class SprayTest {
         assertTrue(reached[cells.nx() + 1], "drip or spray reaches it");
     }
 
+    @Tag("unit")
     @Test
     void uniformityOfKnownDepths() {
         double[] depths = {1, 2, 3, 4, 5, 6, 7, 8};

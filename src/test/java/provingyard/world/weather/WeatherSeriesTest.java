@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -195,6 +196,7 @@ public class WeatherSeriesTest {
         assertEquals(expected.get("days_tmax_below_0").intValue(), highBelowZero);
     }
 
+    @Tag("unit")
     @Test
     void aDrawIsMadeOfRecordedDaysNearTheCalendar() {
         MeasuredDays record = MeasuredDays.read(Plans.measured("New York").source(), Reference.FILES);
@@ -216,6 +218,7 @@ public class WeatherSeriesTest {
         assertEquals(20, seasons.size());
     }
 
+    @Tag("unit")
     @Test
     void theSunFollowsItsGeometry() {
         SeasonSun sun = new SeasonSun(Plans.WEST, Plans.NOVEMBER, 1);
@@ -233,6 +236,7 @@ public class WeatherSeriesTest {
         assertEquals(Radiation.clearSky(130.0, SolarGeometry.dailyRa(latitude, number)), day, 0.01);
     }
 
+    @Tag("unit")
     @Test
     void aScriptedDrawHasTheSameDays() {
         Case scripted =
@@ -243,6 +247,7 @@ public class WeatherSeriesTest {
         assertEquals(0.012, Plans.sum(own::rain, 2 * DAY + 16 * 60, 2 * DAY + 16 * 60 + 90), 1e-15);
     }
 
+    @Tag("unit")
     @Test
     void sunAndRainOfAnHourlyFileAreKeptAndTheAirFollows() {
         Case hourly = cases().filter(c -> c.name.equals("hourly")).findFirst().orElseThrow();
@@ -257,6 +262,7 @@ public class WeatherSeriesTest {
         assertTrue(hours.sun()[12] > 600.0);
     }
 
+    @Tag("unit")
     @Test
     void theSunOfTheSeriesStandsWhereItShould() {
         // 21 June 2026 at 40.6 N, 74 W: noon altitude 90 - 40.6 + 23.45 = 72.85 degrees, due south (geometry).

@@ -11,6 +11,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import provingyard.TestYards;
 import provingyard.numeric.RandomStreams;
@@ -37,6 +38,7 @@ class YardCellsTest {
                 .hollow("dip", 8, 12, 4, 2, 0.3);
     }
 
+    @Tag("unit")
     @Test
     void laterSurfacesLieOverEarlierOnes() {
         Yard yard = Yard.of(clinic().scenario());
@@ -57,6 +59,7 @@ class YardCellsTest {
         assertEquals(yard.cells() - 1, yard.cellAt(48.768, 36.576));
     }
 
+    @Tag("unit")
     @Test
     void noGroundInsideBuildings() {
         Yard yard = Yard.of(clinic().scenario());
@@ -72,6 +75,7 @@ class YardCellsTest {
         assertEquals(yard.cells() * yard.cellArea() - 160 - 16, ground, 12);
     }
 
+    @Tag("unit")
     @Test
     void waterRunsDownTheLawnsFall() {
         Yard yard = Yard.of(TestYards.lawn(12, 12, 0.04, 180).scenario());
@@ -82,6 +86,7 @@ class YardCellsTest {
         assertEquals(0.04 * 6, fall, 0.025);
     }
 
+    @Tag("unit")
     @Test
     void aHollowGathersTheWaterAroundIt() {
         Yard yard = Yard.of(TestYards.lawn(24, 24, 0.01, 180)
@@ -107,11 +112,13 @@ class YardCellsTest {
         assertTrue(most > 100, "cells that drain through its bottom: " + most);
     }
 
+    @Tag("unit")
     @Test
     void runoffAlwaysLeavesTheSite() {
         assertDrains(Yard.of(clinic().scenario()));
     }
 
+    @Tag("unit")
     @Test
     void aCourtyardDrainsInside() {
         List<Point> ring = List.of(
@@ -147,6 +154,7 @@ class YardCellsTest {
         }
     }
 
+    @Tag("unit")
     @Test
     void aMirroredYardIsTheMirroredAnswer() {
         Yard a = Yard.of(skewed(false));
@@ -177,6 +185,7 @@ class YardCellsTest {
         return t.hollow("dip", mirror ? 20 : 4, 13, 3, 2, 0.3).scenario();
     }
 
+    @Tag("unit")
     @Test
     void aShiftedYardIsTheShiftedAnswer() {
         Yard a = Yard.of(
