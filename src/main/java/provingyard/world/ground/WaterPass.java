@@ -69,7 +69,7 @@ final class WaterPass {
         if (fall > 0 || watering != null && watering.places() == null) {
             passAll(fall, rainTemperature, watering, now, minutes);
         } else {
-            passDue(watering, now, minutes);
+            passDue(rainTemperature, watering, now, minutes);
         }
     }
 
@@ -96,7 +96,7 @@ final class WaterPass {
     }
 
     /** Without rain only those places are passed that were watered, hold standing water or are run onto. */
-    private void passDue(Watering watering, long now, int minutes) {
+    private void passDue(double rainTemperature, Watering watering, long now, int minutes) {
         due.clear();
         due.or(standing);
         if (watering != null) {
@@ -108,7 +108,7 @@ final class WaterPass {
             if (way.soilSlot[i] >= 0) {
                 passPlants(i, 0, sprayed, now, minutes);
             } else if (way.pavedSlot[i] >= 0) {
-                passPaving(i, 0, 0, sprayed);
+                passPaving(i, 0, rainTemperature, sprayed);
             } else {
                 passRoof(i, sprayed);
             }
