@@ -100,7 +100,7 @@ public final class NetworkSolver {
             system.moveHeads(s.head);
             step(s);
             s.iterations = i;
-            boolean settled = live.prvCount == 0 || !switchRegulators(s, i);
+            boolean settled = live.prvCount == 0 || regulatorsStand(s, i);
             if (settled && isConverged()) {
                 return true;
             }
@@ -410,12 +410,19 @@ public final class NetworkSolver {
         flowSum += Math.abs(q);
     }
 
-    /** Lets each regulator take the state its heads ask for; true when one changed. */
-    private boolean switchRegulators(NetworkState s, int iteration) {
+    /**
+     * Lets each regulator take the state its heads ask for. When Newton's steps go on for long they wait with that until
+     * the laws hold, and until they were looked at there is no answer.
+     *
+     * @return whether all were looked at and none changed
+     */
+    private boolean regulatorsStand(NetworkState s, int iteration) {
         boolean isSettled = isConverged();
-        boolean wait = iteration > DESCEND_EVERY && !isSettled;
-        boolean changed = false;
-        for (int a = 0; a < live.prvCount && !wait; a++) {
+        if (iteration > DESCEND_EVERY && !isSettled) {
+            return false;
+        }
+        boolean stand = true;
+        for (int a = 0; a < live.prvCount; a++) {
             int l = live.prvs[a];
             byte next = nextState(s, l);
             if (isSettled && next == NetworkState.PRV_CLOSED && live.hangsOnShutRegulators(s, net.to[l])) {
@@ -423,12 +430,12 @@ public final class NetworkSolver {
                 next = NetworkState.PRV_ACTIVE;
             }
             if (next != s.prv[l]) {
-                changed = true;
+                stand = false;
                 s.flow[l] = next == NetworkState.PRV_CLOSED ? SHUT : Math.max(s.flow[l], net.startFlow[l]);
                 s.prv[l] = next;
             }
         }
-        return changed;
+        return stand;
     }
 
     private byte nextState(NetworkState s, int l) {
