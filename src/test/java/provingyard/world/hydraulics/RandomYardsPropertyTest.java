@@ -4,10 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.lang.management.ManagementFactory;
-import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.apache.commons.rng.UniformRandomProvider;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 import provingyard.numeric.Deterministic;
 import provingyard.numeric.RandomStreams;
 
@@ -86,7 +87,8 @@ class RandomYardsPropertyTest {
     }
 
     /** Here a warm solve once took more than 40 iterations and ended before it had looked at its open regulator. */
-    @Example
+    @Test
+    @Tag("unit")
     void aLongSolveLooksAtItsRegulatorsBeforeItEnds() {
         checkColdAndWarmAlike(-143781, new RandomYards.Parts(false, true, true, true));
     }
