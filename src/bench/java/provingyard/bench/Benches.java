@@ -10,6 +10,7 @@ import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.profile.GCProfiler;
 import org.openjdk.jmh.results.RunResult;
 import org.openjdk.jmh.runner.Runner;
+import org.openjdk.jmh.runner.options.ChainedOptionsBuilder;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
 import org.openjdk.jmh.runner.options.TimeValue;
 
@@ -23,19 +24,29 @@ import org.openjdk.jmh.runner.options.TimeValue;
 public final class Benches {
 
     private static final Path LOG = Path.of("target", "benches.txt");
+    private static final Path LOG_OF_TWO = Path.of("target", "benches-two-threads.txt");
 
     private Benches() {}
-
-    private static boolean isForTwo(RunResult result) {
-        return result.getParams().getBenchmark().startsWith(TwoSeasonsBench.class.getName());
-    }
 
     /** Runs the benchmarks whose names match a pattern; all without one. */
     public static void main(String[] patterns) throws Exception {
         Files.createDirectories(LOG.getParent());
         System.out.println("Benchmarks run; the table follows in some minutes. JMH's own report: " + LOG);
+        OptionsBuilder all = settings(LOG);
+        Arrays.stream(patterns).forEach(all::include);
+        List<RunResult> results = new ArrayList<>(new Runner(all.build()).run());
+        if (results.stream().anyMatch(Benches::isForTwo)) {
+            ChainedOptionsBuilder two = settings(LOG_OF_TWO)
+                    .include(TwoSeasonsBench.class.getName())
+                    .threads(2);
+            results.addAll(new Runner(two.build()).run());
+        }
+        System.out.println(BenchTable.of(results));
+        System.out.println(SeasonMemory.measure());
+    }
+
+    private static OptionsBuilder settings(Path log) {
         OptionsBuilder options = new OptionsBuilder();
-        Arrays.stream(patterns).forEach(options::include);
         options.mode(Mode.AverageTime)
                 .timeUnit(TimeUnit.MICROSECONDS)
                 .forks(2)
@@ -45,17 +56,11 @@ public final class Benches {
                 .measurementTime(TimeValue.milliseconds(150))
                 .addProfiler(GCProfiler.class)
                 .shouldFailOnError(true)
-                .output(LOG.toString());
-        List<RunResult> results = new ArrayList<>(new Runner(options.build()).run());
-        if (results.stream().anyMatch(Benches::isForTwo)) {
-            results.addAll(new Runner(new OptionsBuilder()
-                            .parent(options.build())
-                            .include(TwoSeasonsBench.class.getName())
-                            .threads(2)
-                            .build())
-                    .run());
-        }
-        System.out.println(BenchTable.of(results));
-        System.out.println(SeasonMemory.measure());
+                .output(log.toString());
+        return options;
+    }
+
+    private static boolean isForTwo(RunResult result) {
+        return result.getParams().getBenchmark().startsWith(TwoSeasonsBench.class.getName());
     }
 }
