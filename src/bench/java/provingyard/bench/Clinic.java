@@ -14,6 +14,7 @@ import provingyard.setup.SetUp;
 record Clinic(Site site, SetUp setUp, int days) {
 
     private static final int DAYS = 30;
+    private static final int WARM = 25;
 
     /** The shipped site. */
     static Clinic shipped(int days) {
@@ -72,6 +73,15 @@ record Clinic(Site site, SetUp setUp, int days) {
 
     private static Scenario scenario() {
         return Sites.open("quillback-clinic").orThrow();
+    }
+
+    /** Lives the season often enough for the compiler to be done with it, and gives the last one. */
+    Season warmUp() {
+        Season last = live();
+        for (int i = 0; i < WARM; i++) {
+            last = live();
+        }
+        return last;
     }
 
     /** One season, lived to its end. */

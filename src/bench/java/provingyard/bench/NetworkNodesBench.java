@@ -1,7 +1,6 @@
 package provingyard.bench;
 
 import org.openjdk.jmh.annotations.Benchmark;
-import org.openjdk.jmh.annotations.Fork;
 import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
@@ -12,7 +11,6 @@ import provingyard.world.hydraulics.SolveStatus;
 import provingyard.world.hydraulics.SolverSettings;
 
 /** A warm solve to 1e-8 after one head of a fully open yard changed, for more and more nodes. */
-@Fork(1)
 public class NetworkNodesBench {
 
     /** A solved yard. */

@@ -1,7 +1,6 @@
 package provingyard.bench;
 
 import org.openjdk.jmh.annotations.Benchmark;
-import org.openjdk.jmh.annotations.Fork;
 import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
@@ -9,7 +8,6 @@ import org.openjdk.jmh.annotations.State;
 
 /** The clinic for more and more days. */
 @State(Scope.Benchmark)
-@Fork(1)
 public class SeasonDaysBench {
 
     /** Days lived. */
@@ -19,11 +17,11 @@ public class SeasonDaysBench {
     private Clinic clinic;
     private Beats beats;
 
-    /** Lives the season once, to know its beats. */
+    /** Lives the season, to warm up and to know its beats. */
     @Setup
     public void open() {
         clinic = Clinic.shipped(days);
-        beats = Beats.of(clinic.live());
+        beats = Beats.of(clinic.warmUp());
     }
 
     /** The season. */
