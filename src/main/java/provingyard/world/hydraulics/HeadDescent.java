@@ -21,17 +21,17 @@ final class HeadDescent {
     private final Network net;
     private final LinkLaws laws;
     private final LiveParts live;
-    private final NetworkSolver solver;
+    private final NewtonStep step;
     private final HeadSystem system;
     private final double[] origin;
     private final double[] direction;
     private final double[] imbalance;
 
-    HeadDescent(Network net, LinkLaws laws, LiveParts live, NetworkSolver solver, HeadSystem system) {
+    HeadDescent(Network net, LinkLaws laws, LiveParts live, NewtonStep step, HeadSystem system) {
         this.net = net;
         this.laws = laws;
         this.live = live;
-        this.solver = solver;
+        this.step = step;
         this.system = system;
         origin = new double[net.nodeCount()];
         direction = new double[net.nodeCount()];
@@ -42,7 +42,7 @@ final class HeadDescent {
     void improve(NetworkState s) {
         setFlows(s);
         for (int i = 0; i < STEPS && balance(s) > ENOUGH_M3_S; i++) {
-            solver.assemble(s);
+            step.assemble(s);
             system.factor();
             System.arraycopy(s.head, 0, origin, 0, origin.length);
             System.arraycopy(system.moveHeads(s.head), 0, direction, 0, direction.length);
@@ -93,7 +93,7 @@ final class HeadDescent {
             imbalance[net.from[l]] -= s.flow[l];
             imbalance[net.to[l]] += s.flow[l];
             if (net.isPrv[l] && s.prv[l] == NetworkState.PRV_ACTIVE) {
-                imbalance[net.to[l]] += NetworkSolver.HOLD * (net.prvHead[l] - s.head[net.to[l]]);
+                imbalance[net.to[l]] += NewtonStep.HOLD * (net.prvHead[l] - s.head[net.to[l]]);
             }
         }
         for (int a = 0; a < live.outletCount; a++) {

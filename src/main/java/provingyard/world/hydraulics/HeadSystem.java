@@ -24,8 +24,7 @@ final class HeadSystem {
     /** Work of {@link #strengthen}, zero outside it. */
     private final double[] update;
 
-    /** Whether {@link #factor} was the last to touch the matrix, so that other right sides can be solved for. */
-    boolean isFactored;
+    private boolean factored;
 
     /** Change of the heads by slot, m, from the last {@link #moveHeads}; zero at sources. */
     final double[] change;
@@ -44,12 +43,17 @@ final class HeadSystem {
         change = new double[nodes];
     }
 
+    /** Whether the matrix is there as factors, so that other right sides can be solved for. */
+    boolean isFactored() {
+        return factored;
+    }
+
     /** Starts a new system. */
     void clear() {
         Arrays.fill(excess, 0);
         Arrays.fill(off, 0);
         Arrays.fill(right, 0);
-        isFactored = false;
+        factored = false;
     }
 
     /** Starts a new right side for the matrix as it is factored. */
@@ -60,7 +64,7 @@ final class HeadSystem {
     /**
      * Adds a conductance to a slot's diagonal after the factors were found, which changes them in the slot and in those
      * that depend on it, from one to the next: on a tree the way to the source (method C1 of Gill, Golub, Murray and
-     * Saunders 1974).
+     * Saunders 1974, from memory).
      */
     void strengthen(int slot, double conductance) {
         double[] w = update;
@@ -147,7 +151,7 @@ final class HeadSystem {
                 eliminate(column, inverse);
             }
         }
-        isFactored = true;
+        factored = true;
     }
 
     private void eliminate(int column, double inverse) {
