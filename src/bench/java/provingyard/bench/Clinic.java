@@ -41,30 +41,7 @@ record Clinic(Site site, SetUp setUp, int days) {
                 yard.vents(),
                 yard.hollows(),
                 yard.furnishings());
-        return of(
-                new Scenario(
-                        s.format(),
-                        s.id(),
-                        s.title(),
-                        s.subtitle(),
-                        s.work(),
-                        s.level(),
-                        s.lesson(),
-                        s.place(),
-                        s.season(),
-                        s.weather(),
-                        s.catalogue(),
-                        cut,
-                        s.plumbing(),
-                        s.schedule(),
-                        s.kit(),
-                        s.faults(),
-                        s.locks(),
-                        s.costs(),
-                        s.setUps(),
-                        s.call(),
-                        s.remarks()),
-                days);
+        return of(s.with(s.catalogue(), cut, s.faults()), days);
     }
 
     private static Clinic of(Scenario scenario, int days) {

@@ -40,6 +40,32 @@ public record Scenario(
         ServiceCall call,
         List<String> remarks) {
 
+    /** The same site with another catalogue, plan and faults. */
+    public Scenario with(Catalogue otherCatalogue, YardPlan otherYard, List<FaultPlan> otherFaults) {
+        return new Scenario(
+                format,
+                id,
+                title,
+                subtitle,
+                work,
+                level,
+                lesson,
+                place,
+                season,
+                weather,
+                otherCatalogue,
+                otherYard,
+                plumbing,
+                schedule,
+                kit,
+                otherFaults,
+                locks,
+                costs,
+                setUps,
+                call,
+                remarks);
+    }
+
     /** Hexadecimal SHA-256 of what the document says, whatever its layout and units. */
     public String contentHash() {
         return ContentHash.of(this);

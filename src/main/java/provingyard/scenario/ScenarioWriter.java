@@ -21,28 +21,7 @@ public final class ScenarioWriter {
                 own(all.pavings(), shipped.pavings()),
                 own(all.nozzles(), shipped.nozzles()),
                 own(all.pipes(), shipped.pipes()));
-        return new Scenario(
-                site.format(),
-                site.id(),
-                site.title(),
-                site.subtitle(),
-                site.work(),
-                site.level(),
-                site.lesson(),
-                site.place(),
-                site.season(),
-                site.weather(),
-                own,
-                site.yard(),
-                site.plumbing(),
-                site.schedule(),
-                site.kit(),
-                site.faults(),
-                site.locks(),
-                site.costs(),
-                site.setUps(),
-                site.call(),
-                site.remarks());
+        return site.with(own, site.yard(), site.faults());
     }
 
     private static <T> List<T> own(List<T> all, List<T> shipped) {

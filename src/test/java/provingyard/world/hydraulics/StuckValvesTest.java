@@ -21,28 +21,7 @@ class StuckValvesTest {
     }
 
     private static Scenario with(FaultPlan... faults) {
-        return new Scenario(
-                SITE.format(),
-                SITE.id(),
-                SITE.title(),
-                SITE.subtitle(),
-                SITE.work(),
-                SITE.level(),
-                SITE.lesson(),
-                SITE.place(),
-                SITE.season(),
-                SITE.weather(),
-                SITE.catalogue(),
-                SITE.yard(),
-                SITE.plumbing(),
-                SITE.schedule(),
-                SITE.kit(),
-                List.of(faults),
-                SITE.locks(),
-                SITE.costs(),
-                SITE.setUps(),
-                SITE.call(),
-                SITE.remarks());
+        return SITE.with(SITE.catalogue(), SITE.yard(), List.of(faults));
     }
 
     private static double supply(long active, FaultPlan... faults) {

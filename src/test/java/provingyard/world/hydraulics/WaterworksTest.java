@@ -139,28 +139,7 @@ class WaterworksTest {
                 .plumbing(plumbing)
                 .faults(List.of(faults))
                 .scenario();
-        return new Scenario(
-                s.format(),
-                s.id(),
-                s.title(),
-                s.subtitle(),
-                s.work(),
-                s.level(),
-                s.lesson(),
-                s.place(),
-                s.season(),
-                s.weather(),
-                catalogue(),
-                s.yard(),
-                s.plumbing(),
-                s.schedule(),
-                s.kit(),
-                s.faults(),
-                s.locks(),
-                s.costs(),
-                s.setUps(),
-                s.call(),
-                s.remarks());
+        return s.with(catalogue(), s.yard(), s.faults());
     }
 
     private static Waterworks works(FaultPlan... faults) {
