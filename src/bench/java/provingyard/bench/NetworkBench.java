@@ -5,9 +5,6 @@ import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
-import provingyard.world.hydraulics.NetworkSolver;
-import provingyard.world.hydraulics.NetworkState;
-import provingyard.world.hydraulics.SolveStatus;
 import provingyard.world.hydraulics.SolverSettings;
 
 /**
@@ -40,55 +37,13 @@ public class NetworkBench {
         @Param
         public Zones zones;
 
-        private NetworkState state;
-        private NetworkSolver solver;
-        private int[] valves;
-        private int[] heads;
-        private int at;
+        private SolvedYard solved;
 
         /** Builds the yard and solves it cold. */
         @Setup
         public void build() {
-            SprinklerYard yard = SprinklerYard.ofNodes(nodes);
-            state = yard.network().newState();
-            solver = new NetworkSolver(
-                    yard.network(), accuracy == 1e-8 ? SolverSettings.DEFAULT : SolverSettings.COARSE);
-            valves = new int[yard.zones()];
-            for (int z = 0; z < valves.length; z++) {
-                valves[z] = yard.valve(z);
-                state.setOpen(valves[z], zones == Zones.ALL || z == 0);
-            }
-            heads = new int
-                    [zones == Zones.ALL
-                            ? yard.network().outletCount()
-                            : yard.network().outletCount() / valves.length];
-            for (int h = 0; h < heads.length; h++) {
-                heads[h] = h;
-            }
-            solve();
-        }
-
-        /** Swaps one nozzle, each head in turn: one third larger, and back the next time round. */
-        void changeOutlet() {
-            int head = heads[(int) ((at * 7L) % heads.length)];
-            boolean isLarge = state.outletK(head) > SprinklerYard.HEAD_K;
-            state.setOutletK(head, isLarge ? SprinklerYard.HEAD_K : SprinklerYard.HEAD_K * 4 / 3);
-            at = (at + 1) % (1 << 20);
-        }
-
-        /** Moves the open zone, or the shut one, by one. */
-        void swapValves() {
-            boolean watering = zones == Zones.ONE;
-            state.setOpen(valves[at], !watering);
-            at = (at + 1) % valves.length;
-            state.setOpen(valves[at], watering);
-        }
-
-        double solve() {
-            if (solver.solve(state) != SolveStatus.CONVERGED) {
-                throw new IllegalStateException(state.problem());
-            }
-            return state.relativeFlowChange();
+            SolverSettings settings = accuracy == 1e-8 ? SolverSettings.DEFAULT : SolverSettings.COARSE;
+            solved = new SolvedYard(nodes, settings, zones == Zones.ALL);
         }
     }
 
@@ -112,15 +67,15 @@ public class NetworkBench {
     /** One head got another nozzle. */
     @Benchmark
     public double outlet(Yard yard) {
-        yard.changeOutlet();
-        return yard.solve();
+        yard.solved.changeOutlet();
+        return yard.solved.solve();
     }
 
     /** Another zone is open, or shut. */
     @Benchmark
     public double valve(Yard yard) {
-        yard.swapValves();
-        return yard.solve();
+        yard.solved.swapValves();
+        return yard.solved.solve();
     }
 
     /** One bare step. */
