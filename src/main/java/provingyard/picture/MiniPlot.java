@@ -12,26 +12,14 @@ package provingyard.picture;
  * @param last words at the last day
  */
 public record MiniPlot(
-        double[] values,
-        boolean[] tripped,
-        double limit,
-        boolean dots,
-        String limitText,
-        String first,
-        String last) {
+        double[] values, boolean[] tripped, double limit, boolean dots, String limitText, String first, String last) {
 
     /** Height in px. */
     public static final double HEIGHT = 66;
 
     /** A plot whose days trip above the limit, or below it. */
     public static MiniPlot of(
-            double[] values,
-            double limit,
-            boolean below,
-            boolean dots,
-            String limitText,
-            String first,
-            String last) {
+            double[] values, double limit, boolean below, boolean dots, String limitText, String first, String last) {
         boolean[] tripped = new boolean[values.length];
         for (int i = 0; i < values.length; i++) {
             tripped[i] = below ? values[i] < limit : values[i] > limit;

@@ -96,8 +96,7 @@ public final class PlacingArt {
             case WIND_KEPT_OFF -> s.fill(box, theme.at(Tone.BELIEF).fade(0.55));
             case HEAT -> lines(s, width, height, theme.at(Tone.CAUTION), true);
             case COLD -> s.fill(box, theme.at(Tone.COLD_FILL).fade(0.45));
-            case STRAIGHT ->
-                s.stroke(Path.segment(0, height / 2, width, height / 2), Pen.of(theme.at(Tone.GOOD), 6));
+            case STRAIGHT -> s.stroke(Path.segment(0, height / 2, width, height / 2), Pen.of(theme.at(Tone.GOOD), 6));
             case SPEAKS -> s.stroke(box, Pen.of(theme.at(Tone.GOOD), 4));
             case OTHERWISE -> s.fill(box, theme.at(Tone.SHADOW).fade(0.5));
         }
@@ -108,10 +107,7 @@ public final class PlacingArt {
     private static void lines(Surface s, double width, double height, Colour colour, boolean rising) {
         Path.Builder b = Path.builder();
         for (double u = -height; u < width + height; u += 5) {
-            b.append(
-                    rising
-                            ? Path.segment(u, height, u + height, 0)
-                            : Path.segment(u, 0, u + height, height));
+            b.append(rising ? Path.segment(u, height, u + height, 0) : Path.segment(u, 0, u + height, height));
         }
         s.stroke(b.build(), Pen.of(colour, 1.6));
     }

@@ -51,7 +51,9 @@ public record RunPlot(double[] flow, double expected, double high, double low, d
         }
         Path box = Path.rectangle(0, TOP, width, BOTTOM - TOP);
         s.fill(box, theme.at(Tone.SUNK));
-        s.stroke(Path.segment(width, TOP, width, BOTTOM), Pen.of(theme.at(Tone.INK_3), 1).dashed(3, 3));
+        s.stroke(
+                Path.segment(width, TOP, width, BOTTOM),
+                Pen.of(theme.at(Tone.INK_3), 1).dashed(3, 3));
         if (s.textWidth(words.settling(), FontRole.TEXT, 12) < width - 6) {
             s.text(words.settling(), 4, TOP + 12, TextStyle.of(FontRole.TEXT, 12, theme.at(Tone.INK_3)));
         }

@@ -368,6 +368,15 @@ public final class Season {
         recorder.minute(now.air(), now.rain(), now.wind(), now.sun(), flows.supply(), soil);
     }
 
+    /** Expected flow of each zone in m3/s, typed or recorded, NaN where neither; in the document's order. */
+    public double[] expectedFlows() {
+        double[] flows = new double[open.length];
+        for (int z = 0; z < flows.length; z++) {
+            flows[z] = controller.expected(z);
+        }
+        return flows;
+    }
+
     private String openZone() {
         for (int z = 0; z < open.length; z++) {
             if (open[z]) {
