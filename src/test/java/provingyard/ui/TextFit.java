@@ -52,11 +52,30 @@ final class TextFit {
         } else if (control(node)) {
             see(node, node.localToScene(node.getLayoutBounds()), window, on);
         }
+        if (node instanceof ComboBoxBase<?> box) {
+            lookInto(box, window);
+        }
         if (node instanceof Parent parent && !control(node)) {
             for (Node child : parent.getChildrenUnmodifiable()) {
                 walk(child, through, on);
             }
         }
+    }
+
+    /** What a closed choice shows is a text of its own inside it. */
+    private void lookInto(ComboBoxBase<?> box, Bounds window) {
+        for (Node child : box.getChildrenUnmodifiable()) {
+            if (child instanceof Labeled shown
+                    && cut(shown)
+                    && common(shown.localToScene(shown.getLayoutBounds()), window) != null) {
+                faults.add(name(box) + ": " + name(shown) + " is cut");
+            }
+        }
+    }
+
+    private static boolean cut(Labeled labeled) {
+        return labeled.getChildrenUnmodifiable().stream()
+                .anyMatch(c -> c instanceof Text drawn && !drawn.getText().equals(text(labeled)));
     }
 
     private static boolean control(Node node) {
@@ -77,9 +96,8 @@ final class TextFit {
     private void look(Labeled labeled, Bounds window, Node sheet) {
         for (Node child : labeled.getChildrenUnmodifiable()) {
             if (child instanceof Text drawn && drawn.isVisible()) {
-                boolean whole = drawn.getText().equals(text(labeled));
                 Bounds box = drawn.localToScene(drawn.getLayoutBounds());
-                if (!whole && common(box, window) != null) {
+                if (!drawn.getText().equals(text(labeled)) && common(box, window) != null) {
                     faults.add(name(labeled) + " is cut to “" + drawn.getText() + "”");
                 }
                 see(labeled, box, window, sheet);
