@@ -43,7 +43,8 @@ final class ThemeSheet {
     static List<String> all(Theme theme) {
         String base =
                 theme.dark() ? new PrimerDark().getUserAgentStylesheet() : new PrimerLight().getUserAgentStylesheet();
-        return List.of(base, ThemeSheet.class.getResource("yard.css").toExternalForm(), of(theme));
+        return List.of(
+                base, ThemeSheet.class.getResource("/provingyard/ui/yard.css").toExternalForm(), of(theme));
     }
 
     /** Roles of controls, made from the theme's own colours so that they differ from what they lie on in every theme. */

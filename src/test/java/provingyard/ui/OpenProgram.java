@@ -2,6 +2,7 @@ package provingyard.ui;
 
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
+import javafx.scene.image.ImageView;
 import javafx.stage.Stage;
 import org.testfx.api.FxRobot;
 import org.testfx.api.FxToolkit;
@@ -96,6 +97,13 @@ final class OpenProgram {
     void at(YardModel model, long tick) throws Exception {
         model.player().show(tick);
         until(() -> model.frameProperty().get().snapshot().tick() == tick);
+        settle();
+    }
+
+    /** Waits until every card has its picture. */
+    void untilPicturesAreDrawn() throws Exception {
+        until(() -> ROBOT.lookup(n -> n instanceof ImageView).<ImageView>queryAll().stream()
+                .allMatch(v -> v.getImage() != null));
         settle();
     }
 

@@ -60,11 +60,14 @@ class ScreensTest {
     void theRouteSheet() throws Exception {
         program.route();
         english(Theme.LIGHT);
+        program.untilPicturesAreDrawn();
         shoot("route", 1);
         spanish(Theme.DARK);
+        program.untilPicturesAreDrawn();
         shoot("route-dark-es", 1);
         sized(1920, 1080);
         english(Theme.LIGHT);
+        program.untilPicturesAreDrawn();
         shoot("route-1920", 1);
         sized(1280, 720);
     }
