@@ -18,7 +18,13 @@ public final class PlacingArt {
     private static final double OPEN_WIND = 0.75;
 
     /** How well a place speaks for its zone from which it is outlined (common practice, no source). */
-    private static final double SPEAKS = 0.6;
+    private static final double SPEAKS = 0.5;
+
+    /** Parts of a cell's side in which lines run. */
+    private static final int FINER = 2;
+
+    /** Smallest patch drawn, m2. */
+    private static final double LEAST_AREA = 2;
 
     private static final double COLD_STEP = 0.5;
     private static final double COLDEST = 4;
@@ -152,13 +158,13 @@ public final class PlacingArt {
         for (List<Point> stretch : needs.stretches()) {
             s.stroke(
                     Path.polyline(stretch),
-                    Pen.of(theme.at(Tone.HALO).fade(0.9), 13 * px).round());
-            s.stroke(Path.polyline(stretch), Pen.of(theme.at(Tone.GOOD), 8 * px).round());
+                    Pen.of(theme.at(Tone.HALO).fade(0.9), 10 * px).round());
+            s.stroke(Path.polyline(stretch), Pen.of(theme.at(Tone.GOOD), 6 * px).round());
         }
     }
 
     private void soil(Surface s, Needs.OfSoil needs) {
-        veil(s, needs, orElse(needs.speaks(), 0), theme.at(Tone.SHADOW), 0.55);
+        veil(s, needs, orElse(needs.speaks(), 1), theme.at(Tone.SHADOW), 0.42);
         float[] not = orElse(needs.speaks(), 0);
         for (int i = 0; i < not.length; i++) {
             not[i] = -not[i];
@@ -176,12 +182,15 @@ public final class PlacingArt {
 
     /** Where values lie under a level, in metres. */
     private Path under(Needs needs, float[] values, double level) {
-        double cell = shapes.yard().cell();
+        CellField fine = Fields.finer(new CellField(needs.nx(), needs.ny(), values), null, FINER);
+        double cell = shapes.yard().cell() / FINER;
         Path.Builder all = Path.builder();
-        for (List<Point> ring : Fields.under(new CellField(needs.nx(), needs.ny(), values), level)) {
+        for (List<Point> ring : Fields.under(fine, level)) {
             List<Point> metres = new ArrayList<>();
             ring.forEach(p -> metres.add(new Point(p.x() * cell, p.y() * cell)));
-            all.append(Path.polygon(metres));
+            if (Math.abs(Polygons.area(metres)) > LEAST_AREA) {
+                all.append(Polygons.smooth(metres));
+            }
         }
         return all.build();
     }
@@ -193,14 +202,14 @@ public final class PlacingArt {
         Colour colour = theme.at(tone);
         s.save();
         s.clip(area);
-        s.fill(area, colour.fade(0.12));
-        s.stroke(hatch(area.bounds(), rising), Pen.of(colour.fade(0.75), 1.4 * view.px()));
+        s.fill(area, colour.fade(0.08));
+        s.stroke(hatch(area.bounds(), rising), Pen.of(colour.fade(0.55), 1.2 * view.px()));
         s.restore();
-        s.stroke(area, Pen.of(colour, 1.4 * view.px()));
+        s.stroke(area, Pen.of(colour.fade(0.8), 1.4 * view.px()));
     }
 
     private Path hatch(double[] bounds, boolean rising) {
-        double step = 8 * view.px();
+        double step = 11 * view.px();
         double height = bounds[3] - bounds[1];
         Path.Builder b = Path.builder();
         double from = Math.floor((bounds[0] - height) / step) * step;
@@ -217,9 +226,9 @@ public final class PlacingArt {
         s.stroke(area, dashed ? pen.dashed(5 * view.px(), 4 * view.px()) : pen);
     }
 
-    /** Darkens a place the more, the less its value is; plants and paving alike, buildings not. */
+    /** Darkens a place the more, the less its value is; the lowest counts as 0. */
     private void veil(Surface s, Needs needs, float[] values, Colour colour, double most) {
-        CellField fine = Fields.finer(new CellField(needs.nx(), needs.ny(), values), null, 2);
+        CellField fine = Fields.finer(new CellField(needs.nx(), needs.ny(), values), null, FINER);
         int[] argb = new int[fine.values().length];
         int rgb = colour.argb() & 0xFFFFFF;
         for (int row = 0; row < fine.ny(); row++) {

@@ -18,6 +18,7 @@ public record RunPlot(double[] flow, double expected, double high, double low, d
 
     private static final double BOTTOM = HEIGHT - 16;
     private static final double TOP = 6;
+    private static final double BELOW = 13;
 
     /** Texts: at the three lines, in the settling time, and at the first and last minute. */
     public record Words(String high, String expected, String low, String settling, String first, String last) {}
@@ -55,7 +56,7 @@ public record RunPlot(double[] flow, double expected, double high, double low, d
                 Path.segment(width, TOP, width, BOTTOM),
                 Pen.of(theme.at(Tone.INK_3), 1).dashed(3, 3));
         if (s.textWidth(words.settling(), FontRole.TEXT, 12) < width - 6) {
-            s.text(words.settling(), 4, TOP + 12, TextStyle.of(FontRole.TEXT, 12, theme.at(Tone.INK_3)));
+            s.text(words.settling(), 4, BOTTOM - 5, TextStyle.of(FontRole.TEXT, 12, theme.at(Tone.INK_3)));
         }
     }
 
@@ -80,6 +81,6 @@ public record RunPlot(double[] flow, double expected, double high, double low, d
         TextStyle style = TextStyle.of(FontRole.STRONG, 12, colour)
                 .halo(theme.at(Tone.SHEET).fade(0.9), 3)
                 .end();
-        s.text(text, width, y - 3, style);
+        s.text(text, width, dashed ? y - 3 : y + BELOW, style);
     }
 }

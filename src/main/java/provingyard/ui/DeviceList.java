@@ -136,6 +136,16 @@ final class DeviceList extends VBox {
 
     private final class Cell extends ListCell<Device> {
 
+        private static final double AROUND = 34;
+        private static final double LEAST = 24;
+
+        /** As high as its wrapped texts need. */
+        @Override
+        protected double computePrefHeight(double width) {
+            double texts = getGraphic() == null ? 0 : getGraphic().prefHeight(list.getWidth() - AROUND);
+            return Math.max(LEAST, texts) + snappedTopInset() + snappedBottomInset();
+        }
+
         @Override
         protected void updateItem(Device device, boolean empty) {
             super.updateItem(device, empty);
@@ -151,13 +161,16 @@ final class DeviceList extends VBox {
             Label where = new Label(device.where());
             where.getStyleClass().addAll("small", "ink2");
             where.setWrapText(true);
+            for (Label label : new Label[] {name, where}) {
+                label.setMinHeight(Region.USE_PREF_SIZE);
+            }
             where.setManaged(!device.where().isEmpty());
             VBox texts = new VBox(name, where);
             HBox.setHgrow(texts, Priority.ALWAYS);
             HBox row = new HBox(new IconNode(device.icon(), 18), texts);
             row.getStyleClass().add("device-row");
-            row.setMaxWidth(Region.USE_PREF_SIZE);
-            row.prefWidthProperty().bind(list.widthProperty().subtract(34));
+            row.setMinWidth(0);
+            row.prefWidthProperty().bind(list.widthProperty().subtract(AROUND));
             setGraphic(row);
             String key = device.sensor() ? "devices.sensor" : "devices.fitting";
             setAccessibleText(words.say(key, device.name(), device.where()));

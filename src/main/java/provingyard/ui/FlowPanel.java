@@ -14,7 +14,6 @@ import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Pane;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import provingyard.picture.RunPlot;
@@ -32,6 +31,9 @@ final class FlowPanel extends VBox {
     private static final double LEAST_FLOW = 1e-3 / 60 / 10;
     private static final double MOST_FLOW = 20e-3;
     private static final double MINUTE = 60;
+
+    /** Widths of the columns in percent. */
+    private static final double[] SHARES = {38, 24, 20, 18};
 
     private record Row(ToggleButton name, QuantityField expected, Label last, Label difference) {}
 
@@ -91,11 +93,10 @@ final class FlowPanel extends VBox {
 
     private void grid() {
         grid.getStyleClass().add("flow-grid");
-        for (int i = 0; i < 4; i++) {
+        for (int i = 0; i < SHARES.length; i++) {
             ColumnConstraints column = new ColumnConstraints();
             column.setHalignment(i == 0 ? HPos.LEFT : HPos.RIGHT);
-            column.setHgrow(i == 0 ? Priority.ALWAYS : Priority.NEVER);
-            column.setMinWidth(i == 0 ? 60 : Region.USE_PREF_SIZE);
+            column.setPercentWidth(SHARES[i]);
             grid.getColumnConstraints().add(column);
         }
         String unit = words.display().unit(Show.FLOW);
@@ -110,7 +111,6 @@ final class FlowPanel extends VBox {
             head.getStyleClass().addAll("small", "ink3");
             head.setWrapText(true);
             head.setMinHeight(Region.USE_PREF_SIZE);
-            head.setMaxWidth(i == 0 ? Double.MAX_VALUE : 66);
             head.setTextAlignment(
                     i == 0 ? javafx.scene.text.TextAlignment.LEFT : javafx.scene.text.TextAlignment.RIGHT);
             GridPane.setValignment(head, VPos.BOTTOM);
@@ -126,9 +126,12 @@ final class FlowPanel extends VBox {
         name.setUserData(zone);
         name.setMaxWidth(Double.MAX_VALUE);
         name.setWrapText(true);
+        name.setMinHeight(Region.USE_PREF_SIZE);
         QuantityField expected = QuantityField.bare(Show.FLOW, LEAST_FLOW, MOST_FLOW, words, v -> expect(zone, v));
         expected.onEmpty(() -> expect(zone, Double.NaN));
         expected.setId("flow-expected-" + zone);
+        expected.setMinWidth(0);
+        expected.setMaxWidth(Double.MAX_VALUE);
         expected.setPromptText(words.say("flow.none"));
         expected.focusedProperty().addListener((o, was, is) -> {
             if (is) {

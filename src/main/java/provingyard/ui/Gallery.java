@@ -20,7 +20,6 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import provingyard.picture.Theme;
-import provingyard.quantity.Show;
 
 /**
  * Every control in every state and theme, side by side, for those who work on the program: Ctrl+Shift+G. States that a
@@ -156,9 +155,9 @@ final class Gallery extends ScrollPane {
     }
 
     private Node setting() {
-        SettingRow row = new SettingRow(
-                new SettingRow.Setting("setting.rainTrip", Show.DEPTH, 0.003, 0.025), words, value -> {});
-        row.show(0.00635, true);
+        Setting unscheduled = Setting.ofFlowWatch().get(Setting.ofFlowWatch().size() - 1);
+        SettingRow row = new SettingRow(unscheduled, words, value -> {}, value -> {});
+        row.show(unscheduled.usual().to(), true);
         row.setMaxWidth(280);
         return row;
     }

@@ -135,7 +135,6 @@ final class Inspector extends VBox {
                 .filter(s -> s.basic() || !model.firstSteps())
                 .filter(s -> !s.key().equals("setting.height"))
                 .forEach(s -> add(s, v -> preview(s, v)));
-        body.getChildren().add(reading);
         if (watched) {
             flow = new FlowPanel(model, words, flowLog);
             body.getChildren().add(flow);
@@ -181,7 +180,7 @@ final class Inspector extends VBox {
         place.getStyleClass().setAll("label", "small", "ink2");
         place.setWrapText(true);
         place.setMinHeight(Region.USE_PREF_SIZE);
-        VBox texts = new VBox(name, place);
+        VBox texts = new VBox(name, place, reading);
         HBox.setHgrow(texts, Priority.ALWAYS);
         Button close = new Button();
         close.setId("inspector-close");
@@ -194,6 +193,7 @@ final class Inspector extends VBox {
         box.setAlignment(Pos.CENTER_LEFT);
         reading.getStyleClass().setAll("label", "small", "ink2");
         reading.setWrapText(true);
+        reading.setMinHeight(Region.USE_PREF_SIZE);
         return box;
     }
 

@@ -9,9 +9,9 @@ import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseEvent;
-import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -133,11 +133,6 @@ final class KitPanel extends VBox {
     private GridPane layerGrid() {
         GridPane grid = new GridPane();
         grid.getStyleClass().add("layer-grid");
-        for (int i = 0; i < 2; i++) {
-            ColumnConstraints half = new ColumnConstraints();
-            half.setPercentWidth(50);
-            grid.getColumnConstraints().add(half);
-        }
         int i = 0;
         for (Layer layer : shownLayers()) {
             CheckBox box = new CheckBox();
@@ -175,6 +170,7 @@ final class KitPanel extends VBox {
         private final Label placed = new Label();
         private final Label price = new Label();
         private final Label lock = new Label();
+        private final Tooltip whole = new Tooltip();
 
         Row(SensorKind kind) {
             this.kind = kind;
@@ -190,22 +186,26 @@ final class KitPanel extends VBox {
             name.setMinHeight(Region.USE_PREF_SIZE);
             price.getStyleClass().addAll("small", "ink2");
             placed.getStyleClass().addAll("small", "strong", "ink2");
-            placed.setMinWidth(Region.USE_PREF_SIZE);
+            for (Label label : new Label[] {price, placed, lock}) {
+                label.setMinWidth(Region.USE_PREF_SIZE);
+            }
             lock.setId("kit-lock-" + kind.name());
             lock.getStyleClass().addAll("small", "ink2");
-            lock.setWrapText(true);
-            lock.setMinHeight(Region.USE_PREF_SIZE);
             IconNode sign = IconNode.of("lock", 12);
             sign.getStyleClass().add("quiet-ink");
             lock.setGraphic(sign);
-            lock.managedProperty().bind(lock.visibleProperty());
+            for (Label label : new Label[] {price, placed, lock}) {
+                label.managedProperty().bind(label.visibleProperty());
+            }
             Region gap = new Region();
             HBox.setHgrow(gap, Priority.ALWAYS);
-            HBox second = new HBox(price, gap, placed);
-            VBox texts = new VBox(name, second, lock);
+            HBox second = new HBox(price, lock, gap, placed);
+            VBox texts = new VBox(name, second);
             texts.setAlignment(Pos.CENTER_LEFT);
             HBox.setHgrow(texts, Priority.ALWAYS);
             texts.setMinWidth(0);
+            whole.textProperty().bind(accessibleTextProperty());
+            Tooltip.install(this, whole);
             setAlignment(Pos.CENTER_LEFT);
             getChildren().addAll(icon, texts);
             setOnMouseDragged(this::dragged);
@@ -250,11 +250,13 @@ final class KitPanel extends VBox {
             price.setText(words.display().text(Show.MONEY, item.price()));
             placed.setText(count > 0 ? words.say("kit.placed", count) : "");
             String why = model.whyNoMore(kind);
+            String reason = why == null
+                    ? ""
+                    : words.say(why, count, item.most(), words.display().text(Show.MONEY, model.budgetLeft()));
             lock.setVisible(why != null);
-            lock.setText(
-                    why == null
-                            ? ""
-                            : words.say(why, item.most(), words.display().text(Show.MONEY, model.budgetLeft())));
+            lock.setText(why == null ? "" : words.say(why + "Short", count, item.most()));
+            placed.setVisible(why == null && count > 0);
+            price.setVisible(why == null || count == 0);
             boolean inHand = model.handProperty().get() != null
                     && model.handProperty().get().kind() == kind
                     && model.handProperty().get().moving() == null;
@@ -267,7 +269,7 @@ final class KitPanel extends VBox {
                     words.say("kind." + kind.name()),
                     price.getText(),
                     count,
-                    lock.getText()));
+                    reason));
         }
     }
 }

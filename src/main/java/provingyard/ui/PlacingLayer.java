@@ -9,6 +9,7 @@ import javafx.scene.canvas.Canvas;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Pane;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import provingyard.picture.PlacingArt;
@@ -31,6 +32,7 @@ final class PlacingLayer {
 
     private static final double SWATCH_WIDTH = 26;
     private static final double SWATCH_HEIGHT = 14;
+    private static final double WIDEST = 250;
     private static final double BESIDE = 26;
     private static final double ABOVE = 22;
 
@@ -76,6 +78,11 @@ final class PlacingLayer {
         line.getStyleClass().addAll("small", "ink2");
         legend.setId("hand-legend");
         legend.getStyleClass().addAll("sheet", "hand-legend");
+        for (Label label : new Label[] {verdict, line}) {
+            label.setWrapText(true);
+            label.setMaxWidth(WIDEST);
+            label.setMinHeight(Region.USE_PREF_SIZE);
+        }
         over.getChildren().addAll(ring, legend, pointer);
         for (Node node : new Node[] {map, over}) {
             node.setMouseTransparent(true);

@@ -8,6 +8,7 @@ import javafx.scene.control.Control;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.text.Text;
 import org.controlsfx.validation.ValidationMessage;
 import org.controlsfx.validation.ValidationResult;
 import org.controlsfx.validation.ValidationSupport;
@@ -22,7 +23,7 @@ import provingyard.quantity.Show;
  */
 final class QuantityField extends TextField {
 
-    private static final int LEAST_COLUMNS = 4;
+    private static final double CARET = 4;
     private static final double ROUNDING = 1e-9;
 
     private final Show show;
@@ -53,7 +54,8 @@ final class QuantityField extends TextField {
         this.bare = bare;
         getStyleClass().add("quantity");
         setAlignment(Pos.CENTER_RIGHT);
-        textProperty().addListener((o, was, is) -> setPrefColumnCount(Math.max(LEAST_COLUMNS, is.length())));
+        textProperty().addListener(o -> requestLayout());
+        promptTextProperty().addListener(o -> requestLayout());
         setOnAction(e -> typed());
         focusedProperty().addListener((o, was, is) -> {
             if (!is) {
@@ -73,6 +75,15 @@ final class QuantityField extends TextField {
                 false,
                 (control, text) -> ValidationResult.fromErrorIf(
                         control, wrong(getText()), !wrong(getText()).isEmpty()));
+    }
+
+    /** As wide as what it shows. */
+    @Override
+    protected double computePrefWidth(double height) {
+        String longest = getText().isEmpty() && getPromptText() != null ? getPromptText() : getText();
+        Text measure = new Text(longest);
+        measure.setFont(getFont());
+        return snapSizeX(measure.getLayoutBounds().getWidth() + CARET + snappedLeftInset() + snappedRightInset());
     }
 
     /** Lets an empty field mean something: no value. */

@@ -19,7 +19,7 @@ final class ScaleSlider extends Region {
     private static final double BAND = 9;
     private static final double TICK = 4;
     private static final int KEY_STEPS = 20;
-    private static final int TICKS = 4;
+    private static final int TICKS = 5;
 
     private record Mark(double at, Region line, Label text) {}
 
@@ -102,11 +102,12 @@ final class ScaleSlider extends Region {
         marks.forEach(m -> getChildren().removeAll(m.line(), m.text()));
         marks.clear();
         Display d = words.display();
-        for (double shown : ticks(d.shown(setting.show(), setting.least()), d.shown(setting.show(), setting.most()))) {
+        List<Double> ticks = ticks(d.shown(setting.show(), setting.least()), d.shown(setting.show(), setting.most()));
+        for (double shown : ticks) {
             double inner = d.inner(setting.show(), shown);
             Region line = new Region();
             line.getStyleClass().add("scale-tick");
-            Label text = new Label(written(inner, shown));
+            Label text = new Label(written(inner, shown == ticks.get(ticks.size() - 1)));
             text.getStyleClass().addAll("small", "ink3");
             text.setMouseTransparent(true);
             line.setMouseTransparent(true);
@@ -116,34 +117,24 @@ final class ScaleSlider extends Region {
         requestLayout();
     }
 
-    private String written(double inner, double shown) {
+    private String written(double inner, boolean last) {
         Display d = words.display();
-        boolean last = shown >= d.shown(setting.show(), setting.most()) - 1e-9;
         boolean time = setting.show() == Show.DURATION;
         return last || time ? d.text(setting.show(), inner) : d.number(setting.show(), inner);
     }
 
-    /** Both ends, and round numbers between them that keep their distance. */
+    /** Round numbers from end to end, about as many as there is room for; an end counts where it is round itself. */
     static List<Double> ticks(double least, double most) {
-        double span = most - least;
-        double raw = span / TICKS;
+        double raw = (most - least) / TICKS;
         double power = Math.pow(10, Math.floor(Math.log10(raw)));
         double step = power * 10;
-        for (double of : new double[] {1, 2, 2.5, 5}) {
-            if (of * power >= raw - 1e-9) {
-                step = of * power;
-                break;
-            }
+        for (double of : new double[] {5, 2.5, 2, 1}) {
+            step = of * power >= raw - 1e-9 ? of * power : step;
         }
         List<Double> all = new ArrayList<>();
-        all.add(least);
-        for (double at = Math.ceil(least / step + 1e-9) * step; at < most - 1e-9; at += step) {
-            boolean apart = at - least > 0.16 * span && most - at > 0.2 * span;
-            if (apart) {
-                all.add(at);
-            }
+        for (long k = (long) Math.ceil(least / step - 1e-6); k * step <= most * (1 + 1e-9) + 1e-12; k++) {
+            all.add(k * step);
         }
-        all.add(most);
         return all;
     }
 

@@ -1,5 +1,7 @@
 package provingyard.ui;
 
+import java.util.EnumSet;
+import java.util.Set;
 import java.util.function.DoubleConsumer;
 import javafx.beans.binding.Bindings;
 import javafx.geometry.Pos;
@@ -18,6 +20,9 @@ import provingyard.quantity.UnitSystem;
  * usual range is a thicker band.
  */
 final class SettingRow extends VBox {
+
+    /** Alike in both systems, or too long to stand beside. */
+    private static final Set<Show> NO_OTHER = EnumSet.of(Show.FRACTION, Show.DURATION, Show.PULSES);
 
     private final Setting setting;
     private final Words words;
@@ -113,7 +118,7 @@ final class SettingRow extends VBox {
     private void showOther(double inner) {
         boolean metric = words.units().get() == UnitSystem.METRIC;
         Display rest = Display.of(metric ? UnitSystem.US : UnitSystem.METRIC, words.language());
-        boolean same = setting.show() == Show.FRACTION || setting.show() == Show.DURATION;
+        boolean same = NO_OTHER.contains(setting.show());
         other.setText(same ? "" : rest.text(setting.show(), inner));
         other.setManaged(!same);
     }
