@@ -56,6 +56,7 @@ public final class Season {
     private final LeakLog leakLog;
     private final IceLog iceLog;
     private final Series.Recorder recorder;
+    private final Shown.Log shown;
     private final List<SeasonEvent> events;
     private final List<Change> changes;
     private Sensors sensors;
@@ -87,6 +88,8 @@ public final class Season {
         leakLog = new LeakLog(scenario, faults);
         iceLog = new IceLog(scenario.yard().surfaces());
         recorder = new Series.Recorder(days * 24);
+        shown = new Shown.Log(end);
+        shown.watch(first);
         events = new ArrayList<>();
         changes = new ArrayList<>(List.of(new Change(0, first)));
         setUp = first;
@@ -114,6 +117,7 @@ public final class Season {
         leakLog = other.leakLog.copy();
         iceLog = other.iceLog.copy();
         recorder = other.recorder.copy();
+        shown = other.shown.copy();
         events = new ArrayList<>(other.events);
         changes = new ArrayList<>(other.changes);
         sensors = other.sensors.copy();
@@ -207,6 +211,11 @@ public final class Season {
         return recorder.series();
     }
 
+    /** What flow and soil sensors showed over the minutes lived. */
+    public List<Shown> shown() {
+        return shown.shown();
+    }
+
     /** Nights from sunset to sunrise that touch the season, in ticks. */
     public List<Night> nights() {
         List<Night> nights = new ArrayList<>();
@@ -235,6 +244,7 @@ public final class Season {
         sensors = sensors.changed(next);
         controller = controller.changed(next);
         readings = sensors.readings();
+        shown.watch(next);
         setUp = next;
     }
 
@@ -267,6 +277,7 @@ public final class Season {
         heat.advance(now);
         SeasonSurroundings surroundings = new SeasonSurroundings(site, spots, now, heat, ground, flows, landed);
         readings = sensors.minute(tick, surroundings, SensorTroubles.of(site.scenario(), leakLog.active()));
+        shown.minute(readings);
         note(now);
         tick++;
     }
