@@ -30,7 +30,8 @@ final class RibbonMarks {
      * @param kind the sensor that held, or null for a sign
      * @param sign the sign, or null for a sensor
      * @param bars px from and to of what it held; empty for signs
-     * @param word as it is shown; empty where there is no room
+     * @param word as it is shown, behind the last bar; empty where there is no room
+     * @param wordAt px where the word begins
      * @param end px of its right end
      */
     record Mark(
@@ -40,14 +41,11 @@ final class RibbonMarks {
             RibbonData.SignKind sign,
             List<double[]> bars,
             String word,
+            double wordAt,
             double end) {
 
         double start() {
             return x - HALF;
-        }
-
-        private Mark in(int where, String text, double until) {
-            return new Mark(x, where, kind, sign, bars, text, until);
         }
     }
 
@@ -60,6 +58,7 @@ final class RibbonMarks {
         private final List<double[]> bars = new ArrayList<>();
         private double end;
         private int count = 1;
+        private int row;
         private double held;
 
         Group(double x, SensorKind kind, RibbonData.SignKind sign, String word) {
@@ -91,29 +90,40 @@ final class RibbonMarks {
         return Math.max(1, Math.min(MOST_ROWS, data.holders()));
     }
 
-    /** All marks in view, signs first where room is short. */
+    /** All marks in view, in the order of time. */
     List<Mark> lay(RibbonData data) {
         double[] free = new double[rows(data)];
         Arrays.fill(free, Double.NEGATIVE_INFINITY);
         List<Group> groups = new ArrayList<>(signs(data));
         groups.addAll(holds(data));
         groups.sort(Comparator.comparingDouble((Group g) -> g.x).thenComparing(g -> g.sign == null));
+        for (Group g : groups) {
+            g.row = firstFree(free, g.x - HALF);
+            free[g.row] = Math.max(free[g.row], g.end + GAP + (g.sign == null ? 0 : width.applyAsDouble(g.word)));
+        }
         List<Mark> marks = new ArrayList<>();
         for (int i = 0; i < groups.size(); i++) {
-            marks.add(place(groups.get(i), free, i + 1 < groups.size() ? groups.get(i + 1).x : 1e9));
+            marks.add(spoken(groups.get(i), room(groups, i)));
         }
         return marks;
     }
 
-    private Mark place(Group g, double[] free, double next) {
+    /** px up to which a mark's word may reach: the next mark of its row. */
+    private double room(List<Group> groups, int at) {
+        for (int i = at + 1; i < groups.size(); i++) {
+            if (groups.get(i).row == groups.get(at).row) {
+                return Math.min(view.end(), groups.get(i).x - HALF - GAP);
+            }
+        }
+        return view.end();
+    }
+
+    private Mark spoken(Group g, double room) {
         String word = g.kind == null ? words.times(g.word, g.count) : words.held(g.word, g.count, g.held);
-        double spoken = word.isEmpty() ? g.end : Math.max(g.end, g.x + HALF + 3 + width.applyAsDouble(word));
-        Mark bare = new Mark(g.x, 0, g.kind, g.sign, g.bars, "", g.end);
-        int row = firstFree(free, g.x - HALF);
-        boolean crowded = free.length == 1 && spoken + GAP > next - HALF && next - HALF > g.end;
-        Mark mark = crowded ? bare.in(row, "", g.end) : bare.in(row, word, spoken);
-        free[row] = Math.max(free[row], mark.end() + GAP);
-        return mark;
+        double at = (g.kind == null ? g.x + HALF : g.end) + 3;
+        double end = at + width.applyAsDouble(word);
+        boolean fits = !word.isEmpty() && end <= room;
+        return new Mark(g.x, g.row, g.kind, g.sign, g.bars, fits ? word : "", at, fits ? Math.max(g.end, end) : g.end);
     }
 
     /** The uppermost row that is free at a place, or the one that is soonest. */

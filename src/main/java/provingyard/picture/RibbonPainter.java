@@ -1,5 +1,6 @@
 package provingyard.picture;
 
+import java.util.Arrays;
 import java.util.List;
 import provingyard.quantity.UnitSystem;
 import provingyard.scenario.SensorKind;
@@ -11,13 +12,13 @@ import provingyard.scenario.SensorKind;
 public final class RibbonPainter {
 
     private static final double TOP = 18;
-    private static final double SKY = 40;
-    private static final double SUN = 11;
-    private static final double COMB = 11;
-    private static final double EXTRA = 24;
+    private static final double SKY = 37;
+    private static final double SUN = 9;
+    private static final double COMB = 10;
+    private static final double EXTRA = 20;
     private static final double LEAST_HEIGHT = 139;
-    /** W/m2 that fill the sun's lane: a clear noon in summer. */
-    private static final double FULL_SUN = 1000;
+    /** W/m2 that fill the sun's lane at the least: a pale noon in winter. */
+    private static final double PALE_SUN = 400;
 
     private final RibbonData data;
     private final RibbonView view;
@@ -41,7 +42,7 @@ public final class RibbonPainter {
         this.lane = laneHeight(data);
         this.sun = TOP + SKY + 3;
         this.wind = sun + SUN + 3;
-        this.zones = wind + COMB + 5;
+        this.zones = wind + COMB + 4;
         this.flow = zones + data.lanes().size() * lane + 4;
         this.soil = flow + (data.flow() == null ? 0 : EXTRA);
         this.signs = soil + (data.soil() == null ? 0 : EXTRA);
@@ -58,7 +59,7 @@ public final class RibbonPainter {
     }
 
     private static double laneHeight(RibbonData data) {
-        return data.lanes().size() > 8 ? 4 : 5.4;
+        return data.lanes().size() > 8 ? 3.6 : data.lanes().size() > 5 ? 4.6 : 5.4;
     }
 
     /** Height in px that a ribbon needs. */
@@ -66,7 +67,7 @@ public final class RibbonPainter {
         double extra = (data.flow() == null ? 0 : EXTRA) + (data.soil() == null ? 0 : EXTRA);
         double lanes = data.lanes().size() * laneHeight(data);
         double marks = RibbonMarks.rows(data) * RibbonMarks.ROW;
-        return (int) Math.ceil(Math.max(LEAST_HEIGHT, TOP + SKY + SUN + COMB + 19 + lanes + extra + marks));
+        return (int) Math.ceil(Math.max(LEAST_HEIGHT, TOP + SKY + SUN + COMB + 17 + lanes + extra + marks));
     }
 
     /** Draws on a surface that begins at the ribbon's upper left corner. */
@@ -86,11 +87,11 @@ public final class RibbonPainter {
         s.clip(Path.rectangle(RibbonView.GUTTER, 0, Math.max(0, now() - RibbonView.GUTTER), view.height()));
         rain(s, false);
         air(s);
-        rain(s, true);
         sun(s);
         comb(s);
         lines(s);
         s.restore();
+        rain(s, true);
         lanes(s);
         marks(s);
         s.restore();
@@ -261,6 +262,7 @@ public final class RibbonPainter {
     private void sun(Surface s) {
         double bin = bin(data.step());
         double base = sun + SUN;
+        double full = Math.max(PALE_SUN, Arrays.stream(data.sun()).max().orElse(0));
         Path.Builder hill = Path.builder();
         double x = Math.max(RibbonView.GUTTER, view.x(0));
         hill.moveTo(x, base);
@@ -268,7 +270,7 @@ public final class RibbonPainter {
             double watts = mean(data.sun(), data.step(), t, t + bin);
             if (Double.isFinite(watts)) {
                 x = view.x(t + bin / 2);
-                hill.lineTo(x, base - SUN * Math.min(1, watts / FULL_SUN));
+                hill.lineTo(x, base - SUN * Math.min(1, watts / full));
             }
         }
         hill.lineTo(x, base);
@@ -422,7 +424,7 @@ public final class RibbonPainter {
             }
             TextStyle style = TextStyle.of(FontRole.STRONG, 12, c)
                     .halo(theme.at(Tone.SHEET).fade(0.9), 3);
-            s.text(m.word(), m.x() + 11, row(m) + 4, style);
+            s.text(m.word(), m.wordAt(), row(m) + 4, style);
         }
     }
 

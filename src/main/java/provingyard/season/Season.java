@@ -186,6 +186,23 @@ public final class Season {
         return ground;
     }
 
+    /** What chance is drawn from. */
+    RandomStreams streams() {
+        return streams;
+    }
+
+    /** Bit i is set while the scenario's i-th fault acts. */
+    long faultsActive() {
+        return leakLog.active();
+    }
+
+    /** The yard as it stands at this minute, to test sensors in; the season does not notice. */
+    BenchSurroundings bench() {
+        Weather now = weather.at(Math.min(tick, end - 1));
+        return new BenchSurroundings(
+                site, new SeasonSurroundings(site, new Spots(site), now, heat, ground, flows, null), flows);
+    }
+
     /** The set-up in force. */
     public SetUp setUp() {
         return setUp;
@@ -386,6 +403,11 @@ public final class Season {
     /** What a technician reads at the controller: runs and nights so far. */
     public ControllerRecords records() {
         return controller.records();
+    }
+
+    /** The same with trips and alarms, as plain values for the screen. */
+    public LogBook logBook() {
+        return LogBook.of(this, controller);
     }
 
     /** The yard at this minute, as plain values. */

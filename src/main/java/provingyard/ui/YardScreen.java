@@ -42,6 +42,7 @@ final class YardScreen extends StackPane {
     private final Inspector inspector;
     private final RibbonPane ribbon;
     private final ResultSheet result;
+    private final RecordsSheet records;
     private final AnimationTimer pulse;
     private boolean reckoned;
 
@@ -56,6 +57,7 @@ final class YardScreen extends StackPane {
         ribbon = new RibbonPane(model, words);
         result = new ResultSheet(model, words, this::again, this::hideResult);
         result.setVisible(false);
+        records = new RecordsSheet(model, words, this::hideSheets);
         StackPane middle = new StackPane(yard, kit, inspector);
         StackPane.setAlignment(kit, Pos.TOP_LEFT);
         StackPane.setAlignment(inspector, Pos.TOP_RIGHT);
@@ -66,8 +68,9 @@ final class YardScreen extends StackPane {
         BorderPane frame = new BorderPane(middle);
         frame.setTop(new TopBar(model, words, shell::route, shell::help, menu()));
         frame.setBottom(ribbon);
-        getChildren().addAll(frame, result);
+        getChildren().addAll(frame, records, result);
         StackPane.setMargin(result, new Insets(MARGIN));
+        StackPane.setMargin(records, new Insets(MARGIN));
         addEventFilter(KeyEvent.KEY_PRESSED, this::key);
         words.languageChanges().addListener(o -> ribbon.stale());
         words.units().addListener(o -> ribbon.stale());
@@ -92,6 +95,7 @@ final class YardScreen extends StackPane {
         yard.free(new View.Free(KIT + 2 * MARGIN, MARGIN, right, MARGIN));
         yard.pulse(model.playingProperty().get());
         ribbon.pulse();
+        records.pulse();
         SeasonPlayer.Frame frame = model.frameProperty().get();
         boolean over = frame.over() && frame.snapshot().tick() >= frame.lived();
         if (over && !reckoned) {
@@ -145,10 +149,27 @@ final class YardScreen extends StackPane {
             model.togglePlay();
         } else if (!typing && e.getCode() == KeyCode.N && !e.isShortcutDown()) {
             model.player().nextEvent();
+        } else if (!typing && e.getCode() == KeyCode.R && !e.isShortcutDown()) {
+            toggleRecords();
+        } else if (e.getCode() == KeyCode.ESCAPE && records.isVisible()) {
+            hideSheets();
         } else {
             return;
         }
         e.consume();
+    }
+
+    private void toggleRecords() {
+        if (records.isVisible()) {
+            hideSheets();
+        } else {
+            records.open();
+        }
+    }
+
+    private void hideSheets() {
+        records.setVisible(false);
+        yard.requestFocus();
     }
 
     private void again() {

@@ -75,11 +75,11 @@ class RibbonMarksTest {
 
     @Test
     void alikeMarksThatWouldTouchAreCounted() {
-        List<RibbonMarks.Mark> marks = laid(busy(), 0, 10 * 1440, "en");
-        RibbonMarks.Mark wind = marks.stream()
-                .filter(m -> m.kind() == SensorKind.WIND)
-                .findFirst()
-                .orElseThrow();
+        List<RibbonData.Hold> gusts = busy().holds().stream()
+                .filter(h -> h.kind() == SensorKind.WIND)
+                .toList();
+        RibbonMarks.Mark wind =
+                laid(data(1, gusts, List.of()), 0, 5 * 1440, "en").get(0);
         assertEquals(5, wind.bars().size());
         assertEquals("word 5×, 2.5\u00a0h", wind.word());
     }
