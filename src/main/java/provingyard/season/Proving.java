@@ -85,12 +85,12 @@ public final class Proving {
     private int trippedAt = -1;
     private int rearmedAt = -1;
 
-    private Proving(Season season, Placement placement, Test test) {
+    private Proving(Season season, SetUp setUp, Placement placement, Test test) {
         this.season = season;
+        this.setUp = setUp;
         this.placement = placement;
         this.test = test;
         site = season.site();
-        setUp = season.setUp();
         active = season.faultsActive();
         hand = season.bench();
         sensors = Sensors.of(site.scenario(), setUp, season.streams());
@@ -101,18 +101,19 @@ public final class Proving {
     }
 
     /**
-     * Tests a sensor.
+     * Tests a sensor at the season's minute.
      *
-     * @param sensor id of a sensor of the season's set-up
+     * @param setUp the set-up to be proven, which may not have been lived yet
+     * @param sensor id of one of its sensors
      * @throws IllegalArgumentException when it is not placed, or the test is for another kind
      */
-    public static Proof run(Season season, String sensor, Test test) {
+    public static Proof run(Season season, SetUp setUp, String sensor, Test test) {
         Placement placement =
-                season.setUp().sensor(sensor).orElseThrow(() -> new IllegalArgumentException("no sensor " + sensor));
+                setUp.sensor(sensor).orElseThrow(() -> new IllegalArgumentException("no sensor " + sensor));
         if (placement.kind() != test.kind()) {
             throw new IllegalArgumentException(test + " is not for " + sensor);
         }
-        Proving proving = new Proving(season, placement, test);
+        Proving proving = new Proving(season, setUp, placement, test);
         return new Proof(test, sensor, proving.zone, proving.minutes, proving.verdict());
     }
 

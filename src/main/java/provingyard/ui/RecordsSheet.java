@@ -29,6 +29,7 @@ import provingyard.season.Season;
 /** What a technician reads at the controller, over the yard: runs, zones, nights, trips and alarms; sorts, exports. */
 final class RecordsSheet extends VBox {
 
+    private static final double SCROLL_BAR = 22;
     private static final long BETWEEN_LOOKS = 700_000_000L;
 
     private final YardModel model;
@@ -53,7 +54,7 @@ final class RecordsSheet extends VBox {
         setMaxSize(940, Double.MAX_VALUE);
         setVisible(false);
         table.setId("records-table");
-        table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
+        table.setColumnResizePolicy(TableView.UNCONSTRAINED_RESIZE_POLICY);
         table.accessibleTextProperty().bind(words.live("records.keys"));
         table.addEventHandler(KeyEvent.KEY_PRESSED, this::key);
         table.setOnMouseClicked(e -> {
@@ -173,7 +174,9 @@ final class RecordsSheet extends VBox {
         if (line >= 0 && same) {
             table.getSelectionModel().select(Math.min(line, next.rows().size() - 1));
         }
-        table.setPlaceholder(new Label(words.say("records.none")));
+        Label none = new Label(words.say("records.none"));
+        none.getStyleClass().add("ink2");
+        table.setPlaceholder(none);
         total.setText(total());
     }
 
@@ -208,8 +211,9 @@ final class RecordsSheet extends VBox {
             made.setCellFactory(c -> new TextOfCell());
             made.setComparator(RecordsTable.Cell::compareTo);
             made.setReorderable(false);
-            made.setPrefWidth(900 * column.width() / all);
-            made.setMinWidth(60);
+            made.setResizable(false);
+            made.prefWidthProperty()
+                    .bind(table.widthProperty().subtract(SCROLL_BAR).multiply(column.width() / all));
             if (column.number()) {
                 made.getStyleClass().add("number");
             }

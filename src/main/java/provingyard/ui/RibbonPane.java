@@ -53,7 +53,13 @@ final class RibbonPane extends VBox {
     private RibbonView view;
     private SeasonPlayer.Frame drawn;
 
-    RibbonPane(YardModel model, Words words) {
+    /**
+     * Makes the ribbon.
+     *
+     * @param prove opens the tests of the sensors
+     * @param records opens the controller's records
+     */
+    RibbonPane(YardModel model, Words words, Runnable prove, Runnable records) {
         this.model = model;
         this.words = words;
         story = new RibbonStory(model, words);
@@ -79,7 +85,7 @@ final class RibbonPane extends VBox {
             node.setManaged(false);
             node.setVisible(false);
         }
-        getChildren().addAll(controls(), band);
+        getChildren().addAll(controls(prove, records), band);
     }
 
     private void key(KeyEvent e) {
@@ -109,27 +115,43 @@ final class RibbonPane extends VBox {
         drawn = null;
     }
 
-    private HBox controls() {
+    private HBox controls(Runnable prove, Runnable records) {
         play.setId("play");
         play.getStyleClass().add("main");
         play.setMinWidth(110);
         play.setOnAction(e -> model.togglePlay());
-        Button next = new Button();
-        next.setId("next-event");
-        next.setGraphic(IconNode.of("next", 16));
-        next.getStyleClass().add("quiet");
-        next.setMinWidth(Region.USE_PREF_SIZE);
-        words.bind(next.textProperty(), "ribbon.next");
-        next.setOnAction(e -> model.player().nextEvent());
+        Button next =
+                quiet("next-event", "next", "ribbon.next", () -> model.player().nextEvent());
+        Button tests = quiet("open-prove", "ok", "prove.title", prove);
+        tests.setTooltip(tip("prove.open"));
+        Button log = quiet("open-records", "log", "ribbon.records", records);
+        log.setTooltip(tip("records.open"));
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
         status.getStyleClass().add("ink2");
         HBox.setHgrow(status, Priority.SOMETIMES);
         status.setMinWidth(0);
-        HBox box = new HBox(10, play, speeds(), next, gap, status, spans());
+        HBox box = new HBox(10, play, speeds(), next, tests, log, gap, status, spans());
         box.getStyleClass().add("ribbon-bar");
         box.setAlignment(Pos.CENTER_LEFT);
         return box;
+    }
+
+    private Button quiet(String id, String icon, String key, Runnable action) {
+        Button button = new Button();
+        button.setId(id);
+        button.setGraphic(IconNode.of(icon, 16));
+        button.getStyleClass().add("quiet");
+        button.setMinWidth(Region.USE_PREF_SIZE);
+        words.bind(button.textProperty(), key);
+        button.setOnAction(e -> action.run());
+        return button;
+    }
+
+    private Tooltip tip(String key) {
+        Tooltip tip = new Tooltip();
+        words.bind(tip.textProperty(), key);
+        return tip;
     }
 
     private HBox speeds() {
@@ -143,8 +165,7 @@ final class RibbonPane extends VBox {
             button.setToggleGroup(group);
             button.setSelected(model.speedProperty().get() == speed);
             button.setMinWidth(Region.USE_PREF_SIZE);
-            Tooltip tip = new Tooltip();
-            words.bind(tip.textProperty(), "speed.long." + speed.name());
+            Tooltip tip = tip("speed.long." + speed.name());
             button.setTooltip(tip);
             button.accessibleTextProperty().bind(tip.textProperty());
             button.setOnAction(e -> {

@@ -57,6 +57,14 @@ public final class SeasonPlayer implements AutoCloseable {
         }
     }
 
+    /** A question or a small deed that another order need not wait for. */
+    private record Aside(Order deed) implements Order {
+        @Override
+        public void act() {
+            deed.act();
+        }
+    }
+
     private static final long FRAME_NANOS = 33_000_000;
     private static final int CHUNK = 240;
 
@@ -124,7 +132,7 @@ public final class SeasonPlayer implements AutoCloseable {
             }
             season = lived;
             int known = season.events().size();
-            while (!season.over() && Happenings.count(season.events(), known) == 0 && orders.isEmpty()) {
+            while (!season.over() && Happenings.count(season.events(), known) == 0 && !interrupted()) {
                 liveUntilPublished(season.end(), known);
             }
         });
@@ -154,7 +162,7 @@ public final class SeasonPlayer implements AutoCloseable {
 
     /** Hands over a copy of the season as lived so far, on the player's thread. */
     public void handOver(Consumer<Season> told) {
-        orders.add(() -> told.accept(lived.copy()));
+        orders.add(new Aside(() -> told.accept(lived.copy())));
     }
 
     /**
@@ -163,7 +171,7 @@ public final class SeasonPlayer implements AutoCloseable {
      * @param told gets the answer, on the player's thread
      */
     public <T> void ask(Function<Season, T> question, Consumer<T> told) {
-        orders.add(() -> told.accept(question.apply(lived)));
+        orders.add(new Aside(() -> told.accept(question.apply(lived))));
     }
 
     /** Re-arms what the flow watch locked out. */
@@ -217,12 +225,21 @@ public final class SeasonPlayer implements AutoCloseable {
         }
     }
 
+    /** Whether another order waits that ends this one; questions are answered in between. */
+    private boolean interrupted() {
+        while (orders.peek() instanceof Aside aside) {
+            orders.poll();
+            aside.act();
+        }
+        return !orders.isEmpty();
+    }
+
     private void goTo(long tick) {
         playing = false;
         long to = Math.max(0, Math.min(tick, lived.end()));
         if (to >= lived.tick()) {
             season = lived;
-            while (season.tick() < to && orders.isEmpty()) {
+            while (season.tick() < to && !interrupted()) {
                 liveUntilPublished(to, Integer.MAX_VALUE);
             }
             return;

@@ -43,6 +43,7 @@ final class YardScreen extends StackPane {
     private final RibbonPane ribbon;
     private final ResultSheet result;
     private final RecordsSheet records;
+    private final ProveSheet prove;
     private final AnimationTimer pulse;
     private boolean reckoned;
 
@@ -54,10 +55,11 @@ final class YardScreen extends StackPane {
         yard = new YardPane(model, words);
         kit = new KitPanel(model, words, yard);
         inspector = new Inspector(model, words);
-        ribbon = new RibbonPane(model, words);
+        ribbon = new RibbonPane(model, words, this::toggleProve, this::toggleRecords);
         result = new ResultSheet(model, words, this::again, this::hideResult);
         result.setVisible(false);
         records = new RecordsSheet(model, words, this::hideSheets);
+        prove = new ProveSheet(model, words, this::hideSheets);
         StackPane middle = new StackPane(yard, kit, inspector);
         StackPane.setAlignment(kit, Pos.TOP_LEFT);
         StackPane.setAlignment(inspector, Pos.TOP_RIGHT);
@@ -68,9 +70,10 @@ final class YardScreen extends StackPane {
         BorderPane frame = new BorderPane(middle);
         frame.setTop(new TopBar(model, words, shell::route, shell::help, menu()));
         frame.setBottom(ribbon);
-        getChildren().addAll(frame, records, result);
+        getChildren().addAll(frame, records, prove, result);
         StackPane.setMargin(result, new Insets(MARGIN));
         StackPane.setMargin(records, new Insets(MARGIN));
+        StackPane.setMargin(prove, new Insets(MARGIN));
         addEventFilter(KeyEvent.KEY_PRESSED, this::key);
         words.languageChanges().addListener(o -> ribbon.stale());
         words.units().addListener(o -> ribbon.stale());
@@ -103,6 +106,7 @@ final class YardScreen extends StackPane {
             model.player()
                     .handOver(season -> Platform.runLater(() -> {
                         model.selectedProperty().set(null);
+                        hideSheets();
                         result.setVisible(true);
                         result.reckon(season);
                         result.requestFocus();
@@ -115,6 +119,7 @@ final class YardScreen extends StackPane {
     void theme(Theme theme) {
         yard.theme(theme);
         ribbon.theme(theme);
+        prove.theme(theme);
     }
 
     private List<MenuItem> menu() {
@@ -151,7 +156,9 @@ final class YardScreen extends StackPane {
             model.player().nextEvent();
         } else if (!typing && e.getCode() == KeyCode.R && !e.isShortcutDown()) {
             toggleRecords();
-        } else if (e.getCode() == KeyCode.ESCAPE && records.isVisible()) {
+        } else if (!typing && e.getCode() == KeyCode.T && !e.isShortcutDown()) {
+            toggleProve();
+        } else if (e.getCode() == KeyCode.ESCAPE && (records.isVisible() || prove.isVisible())) {
             hideSheets();
         } else {
             return;
@@ -160,15 +167,24 @@ final class YardScreen extends StackPane {
     }
 
     private void toggleRecords() {
-        if (records.isVisible()) {
-            hideSheets();
-        } else {
+        boolean open = records.isVisible();
+        hideSheets();
+        if (!open) {
             records.open();
+        }
+    }
+
+    private void toggleProve() {
+        boolean open = prove.isVisible();
+        hideSheets();
+        if (!open) {
+            prove.open();
         }
     }
 
     private void hideSheets() {
         records.setVisible(false);
+        prove.setVisible(false);
         yard.requestFocus();
     }
 

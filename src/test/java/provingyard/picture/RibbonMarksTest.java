@@ -75,9 +75,8 @@ class RibbonMarksTest {
 
     @Test
     void alikeMarksThatWouldTouchAreCounted() {
-        List<RibbonData.Hold> gusts = busy().holds().stream()
-                .filter(h -> h.kind() == SensorKind.WIND)
-                .toList();
+        List<RibbonData.Hold> gusts =
+                busy().holds().stream().filter(h -> h.kind() == SensorKind.WIND).toList();
         RibbonMarks.Mark wind =
                 laid(data(1, gusts, List.of()), 0, 5 * 1440, "en").get(0);
         assertEquals(5, wind.bars().size());

@@ -35,7 +35,8 @@ class ProvingTest {
     }
 
     private static Proof prove(SetUp setUp, SensorKind kind, Proof.Test test) {
-        return Proving.run(Season.begin(clinic, setUp), setUp.of(kind).get(0).id(), test);
+        return Proving.run(
+                Season.begin(clinic, setUp), setUp, setUp.of(kind).get(0).id(), test);
     }
 
     /** Tests a sensor at the clinic with one fault from the first minute on. */
@@ -45,7 +46,7 @@ class ProvingTest {
         Site site = Site.of(plain.with(plain.catalogue(), plain.yard(), List.of(fault)));
         Season season = Season.begin(site, textbook);
         season.advance();
-        return Proving.run(season, textbook.of(test.kind()).get(0).id(), test);
+        return Proving.run(season, textbook, textbook.of(test.kind()).get(0).id(), test);
     }
 
     private static SetUp acting(SensorKind kind, Action action) {
@@ -71,7 +72,7 @@ class ProvingTest {
         }
         for (Proof.Test test : Proof.Test.values()) {
             String sensor = textbook.of(test.kind()).get(0).id();
-            assertEquals(Proving.run(season, sensor, test), Proving.run(other, sensor, test));
+            assertEquals(Proving.run(season, textbook, sensor, test), Proving.run(other, textbook, sensor, test));
         }
         Season untouched = Season.begin(clinic, 5, 2, textbook);
         untouched.liveToEnd();
@@ -207,8 +208,8 @@ class ProvingTest {
     @Test
     void theTestsAreForTheirKinds() {
         Season season = Season.begin(clinic, textbook);
-        assertThrows(IllegalArgumentException.class, () -> Proving.run(season, "none-9", Proof.Test.POUR));
+        assertThrows(IllegalArgumentException.class, () -> Proving.run(season, textbook, "none-9", Proof.Test.POUR));
         String wind = textbook.of(SensorKind.WIND).get(0).id();
-        assertThrows(IllegalArgumentException.class, () -> Proving.run(season, wind, Proof.Test.POUR));
+        assertThrows(IllegalArgumentException.class, () -> Proving.run(season, textbook, wind, Proof.Test.POUR));
     }
 }
