@@ -60,6 +60,7 @@ public final class Season {
     private final Series.Recorder recorder;
     private final RunTrace.Recorder traces;
     private final List<Long> rearms;
+    private final Shown.Log shown;
     private final List<SeasonEvent> events;
     private final List<Change> changes;
     private Sensors sensors;
@@ -96,6 +97,8 @@ public final class Season {
         recorder = new Series.Recorder(days * 24);
         traces = new RunTrace.Recorder();
         rearms = new ArrayList<>();
+        shown = new Shown.Log(end);
+        shown.watch(first);
         events = new ArrayList<>();
         changes = new ArrayList<>(List.of(new Change(0, first)));
         setUp = first;
@@ -127,6 +130,7 @@ public final class Season {
         recorder = other.recorder.copy();
         traces = other.traces.copy();
         rearms = new ArrayList<>(other.rearms);
+        shown = other.shown.copy();
         events = new ArrayList<>(other.events);
         changes = new ArrayList<>(other.changes);
         sensors = other.sensors.copy();
@@ -195,6 +199,23 @@ public final class Season {
         return ground;
     }
 
+    /** What chance is drawn from. */
+    RandomStreams streams() {
+        return streams;
+    }
+
+    /** Bit i is set while the scenario's i-th fault acts. */
+    long faultsActive() {
+        return leakLog.active();
+    }
+
+    /** The yard as it stands at this minute, to test sensors in; the season does not notice. */
+    BenchSurroundings bench() {
+        Weather now = weather.at(Math.min(tick, end - 1));
+        return new BenchSurroundings(
+                site, new SeasonSurroundings(site, new Spots(site), now, heat, ground, flows, null), flows);
+    }
+
     /** The set-up in force. */
     public SetUp setUp() {
         return setUp;
@@ -218,6 +239,11 @@ public final class Season {
     /** The hours lived. */
     public Series series() {
         return recorder.series();
+    }
+
+    /** What flow and soil sensors showed over the minutes lived. */
+    public List<Shown> shown() {
+        return shown.shown();
     }
 
     /** Nights from sunset to sunrise that touch the season, in ticks. */
@@ -248,6 +274,7 @@ public final class Season {
         sensors = sensors.changed(next);
         controller = controller.changed(next);
         readings = sensors.readings();
+        shown.watch(next);
         setUp = next;
     }
 
@@ -307,6 +334,7 @@ public final class Season {
         heat.advance(now);
         surroundings = new SeasonSurroundings(site, spots, now, heat, ground, flows, landed);
         readings = sensors.minute(tick, surroundings, SensorTroubles.of(site.scenario(), leakLog.active()));
+        shown.minute(readings);
         note(now);
         tick++;
     }
@@ -441,6 +469,11 @@ public final class Season {
     /** What a technician reads at the controller: runs and nights so far. */
     public ControllerRecords records() {
         return controller.records();
+    }
+
+    /** The same with trips and alarms, as plain values for the screen. */
+    public LogBook logBook() {
+        return LogBook.of(this, controller);
     }
 
     /** The yard at this minute, as plain values. */

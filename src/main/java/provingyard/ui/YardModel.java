@@ -18,6 +18,9 @@ import provingyard.scenario.Kit;
 import provingyard.scenario.Point;
 import provingyard.scenario.Scenario;
 import provingyard.scenario.SensorKind;
+import provingyard.season.Proof;
+import provingyard.season.Proofs;
+import provingyard.season.Proving;
 import provingyard.season.Season;
 import provingyard.season.Site;
 import provingyard.season.Siting;
@@ -68,6 +71,7 @@ public final class YardModel implements AutoCloseable {
     private final ObjectProperty<Set<Layer>> layers =
             new SimpleObjectProperty<>(EnumSet.of(Layer.PIPES, Layer.SPRAY, Layer.WETNESS));
     private final BooleanProperty playing = new SimpleBooleanProperty();
+    private final ObjectProperty<Proofs> proofs = new SimpleObjectProperty<>(Proofs.NONE);
 
     /** Opens a site with an empty set-up. */
     public YardModel(Site site, Consumer<Throwable> onFailure) {
@@ -128,6 +132,27 @@ public final class YardModel implements AutoCloseable {
 
     public BooleanProperty playingProperty() {
         return playing;
+    }
+
+    /** What was proven so far; which of it still holds, the set-up of now decides. */
+    public ObjectProperty<Proofs> proofsProperty() {
+        return proofs;
+    }
+
+    /** Ids of the sensors that were not proven under their settings of now. */
+    public List<String> unproven() {
+        return proofs.get().unproven(setUp());
+    }
+
+    /** Tests a sensor under the set-up of now; the answer comes on the player's thread. */
+    public void prove(String sensor, Proof.Test test, Consumer<Proof> told) {
+        SetUp asked = setUp();
+        player.ask(season -> Proving.run(season, asked, sensor, test), told);
+    }
+
+    /** Keeps what a test came to, as made under the set-up of now. */
+    public void keep(Proof proof) {
+        proofs.set(proofs.get().with(proof, setUp()));
     }
 
     /** Takes the player's newest frame; called once a pulse by the window. */
