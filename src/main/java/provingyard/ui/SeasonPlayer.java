@@ -3,6 +3,7 @@ package provingyard.ui;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
@@ -33,6 +34,15 @@ public final class SeasonPlayer implements AutoCloseable {
     public record Frame(
             Snapshot snapshot, Series series, List<SeasonEvent> events, long lived, boolean over, boolean playing) {}
 
+    /**
+     * What a season is lived again from.
+     *
+     * @param tick minutes lived
+     * @param changes set-ups with the ticks from which they held
+     * @param rearms ticks at which the controller was re-armed by hand, rising
+     */
+    public record Kept(long tick, List<Season.Change> changes, List<Long> rearms) {}
+
     private static final long FRAME_NANOS = 33_000_000;
     private static final int CHUNK = 240;
     private static final int KEYFRAME_TICKS = 1440;
@@ -40,6 +50,7 @@ public final class SeasonPlayer implements AutoCloseable {
     private final LinkedBlockingQueue<Runnable> orders = new LinkedBlockingQueue<>();
     private final AtomicReference<Frame> newest = new AtomicReference<>();
     private final TreeMap<Long, Season> keyframes = new TreeMap<>();
+    private final TreeSet<Long> rearms = new TreeSet<>();
     private final Consumer<Throwable> onFailure;
     private final Thread thread;
 
@@ -54,14 +65,21 @@ public final class SeasonPlayer implements AutoCloseable {
     /**
      * Starts the thread; time stands still at first.
      *
-     * @param onFailure told once, on the player's thread, when something unforeseen happens; the player then stands
-     *     still
+     * @param onFailure told, on the player's thread, when something unforeseen happens; the player then goes back to
+     *     its last keyframe and stands still
      */
     public SeasonPlayer(Season start, Consumer<Throwable> onFailure) {
-        this.season = start;
-        this.lived = start;
+        this(new SeasonReplay.Lived(start, List.of(), List.of()), onFailure);
+    }
+
+    /** Goes on with a season that was lived before. */
+    SeasonPlayer(SeasonReplay.Lived begun, Consumer<Throwable> onFailure) {
+        this.season = begun.season();
+        this.lived = season;
         this.onFailure = onFailure;
-        keyframes.put(start.tick(), start.copy());
+        begun.keyframes().forEach(k -> keyframes.put(k.tick(), k));
+        rearms.addAll(begun.rearms());
+        keyframes.put(season.tick(), season.copy());
         publish();
         thread = new Thread(this::loop, "season");
         thread.setDaemon(true);
@@ -125,6 +143,7 @@ public final class SeasonPlayer implements AutoCloseable {
         order(() -> {
             if (season != lived) {
                 keyframes.tailMap(season.tick(), false).clear();
+                rearms.tailSet(season.tick(), false).clear();
                 lived = season;
             }
             season.change(setUp);
@@ -139,7 +158,17 @@ public final class SeasonPlayer implements AutoCloseable {
 
     /** Re-arms what the flow watch locked out. */
     public void rearm() {
-        order(() -> lived.rearm());
+        order(() -> {
+            lived.rearm();
+            rearms.add(lived.tick());
+            // So that showing an earlier minute and coming back lives this again.
+            keyframes.put(lived.tick(), lived.copy());
+        });
+    }
+
+    /** Tells, on the player's thread, what the season is lived again from. */
+    void keep(Consumer<Kept> told) {
+        order(() -> told.accept(new Kept(lived.tick(), List.copyOf(lived.changes()), List.copyOf(rearms))));
     }
 
     @Override
@@ -154,21 +183,43 @@ public final class SeasonPlayer implements AutoCloseable {
     private void loop() {
         try {
             while (!closed) {
-                long begun = System.nanoTime();
-                obey(playing ? 0 : FRAME_NANOS);
-                if (playing) {
-                    live(begun);
-                }
-                publish();
-                long rest = FRAME_NANOS - (System.nanoTime() - begun);
-                if (playing && rest > 0 && orders.isEmpty() && Double.isFinite(minutesPerSecond)) {
-                    obey(rest);
+                try {
+                    turn();
+                } catch (RuntimeException | Error e) {
+                    recover();
+                    onFailure.accept(e);
                 }
             }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
+        }
+    }
+
+    private void turn() throws InterruptedException {
+        long begun = System.nanoTime();
+        obey(playing ? 0 : FRAME_NANOS);
+        if (playing) {
+            live(begun);
+        }
+        publish();
+        long rest = FRAME_NANOS - (System.nanoTime() - begun);
+        if (playing && rest > 0 && orders.isEmpty() && Double.isFinite(minutesPerSecond)) {
+            obey(rest);
+        }
+    }
+
+    /** A season that failed in the middle of a minute is not trusted: back to the last keyframe, time stands still. */
+    private void recover() {
+        playing = false;
+        owed = 0;
+        lived = keyframes.lastEntry().getValue().copy();
+        season = lived;
+        rearms.tailSet(lived.tick(), false).clear();
+        try {
+            publish();
         } catch (RuntimeException e) {
-            onFailure.accept(e);
+            // The last good frame stays on the screen.
+            shown = null;
         }
     }
 
@@ -179,7 +230,16 @@ public final class SeasonPlayer implements AutoCloseable {
             all.add(order);
             order = orders.poll();
         }
-        all.forEach(Runnable::run);
+        while (!all.isEmpty()) {
+            Runnable next = all.remove(0);
+            try {
+                next.run();
+            } catch (RuntimeException | Error e) {
+                // What was ordered after it is still owed, above all that the player closes.
+                orders.addAll(all);
+                throw e;
+            }
+        }
     }
 
     /** Lives one frame's worth of minutes. */

@@ -35,9 +35,13 @@ final class ThemeSheet {
 
     private ThemeSheet() {}
 
-    /** The sheet's address, to be put into a scene. */
-    static String of(Theme theme) {
-        StringBuilder css = new StringBuilder(".root {\n");
+    /**
+     * The sheet's address, to be put into a scene.
+     *
+     * @param em size of the root's letters in px, by which everything grows
+     */
+    static String of(Theme theme, double em) {
+        StringBuilder css = new StringBuilder(".root {\n  -fx-font-size: " + em + "px;\n");
         ROLES.forEach((role, tone) -> css.append("  -py-")
                 .append(role)
                 .append(": ")

@@ -17,12 +17,15 @@ import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.stage.FileChooser;
 import provingyard.picture.Theme;
 import provingyard.picture.View;
 import provingyard.scenario.Problem;
 import provingyard.scenario.Read;
+import provingyard.scenario.SensorKind;
+import provingyard.score.Score;
 import provingyard.setup.SetUp;
 import provingyard.setup.SetUpReader;
 import provingyard.setup.SetUpWriter;
@@ -31,8 +34,10 @@ import provingyard.setup.SetUpWriter;
 final class YardScreen extends StackPane {
 
     private static final double MARGIN = 12;
-    private static final double KIT = 196;
-    private static final double INSPECTOR = 300;
+    private static final double KIT_EM = 14;
+    private static final double INSPECTOR_EM = 21.5;
+    /** Share of the width that kit and inspector may cover, however large the texts. */
+    private static final double PANELS = 0.62;
 
     private final YardModel model;
     private final Words words;
@@ -44,6 +49,8 @@ final class YardScreen extends StackPane {
     private final ResultSheet result;
     private final AnimationTimer pulse;
     private boolean reckoned;
+    private boolean counts;
+    private final javafx.beans.InvalidationListener panels = o -> sizePanels();
 
     YardScreen(YardModel model, Words words, Shell shell) {
         this.model = model;
@@ -56,6 +63,7 @@ final class YardScreen extends StackPane {
         ribbon = new RibbonPane(model, words);
         result = new ResultSheet(model, words, this::again, this::hideResult);
         result.setVisible(false);
+        result.tell(this::scored);
         StackPane middle = new StackPane(yard, kit, inspector);
         StackPane.setAlignment(kit, Pos.TOP_LEFT);
         StackPane.setAlignment(inspector, Pos.TOP_RIGHT);
@@ -71,6 +79,8 @@ final class YardScreen extends StackPane {
         addEventFilter(KeyEvent.KEY_PRESSED, this::key);
         words.languageChanges().addListener(o -> ribbon.stale());
         words.units().addListener(o -> ribbon.stale());
+        middle.widthProperty().addListener(panels);
+        shell.textSize().addListener(panels);
         pulse = new AnimationTimer() {
             @Override
             public void handle(long now) {
@@ -86,10 +96,33 @@ final class YardScreen extends StackPane {
         Platform.runLater(() -> yard.requestFocus());
     }
 
+    /** Panels grow with the texts, as far as the yard is still seen between them. */
+    private void sizePanels() {
+        double wanted = (KIT_EM + INSPECTOR_EM) * shell.em();
+        double room = getWidth() <= 0 ? wanted : PANELS * getWidth();
+        double em = shell.em() * Math.min(1, room / wanted);
+        wide(kit, Math.round(KIT_EM * em));
+        wide(inspector, Math.round(INSPECTOR_EM * em));
+    }
+
+    private static void wide(Region panel, double width) {
+        panel.setMinWidth(width);
+        panel.setPrefWidth(width);
+        panel.setMaxWidth(width);
+    }
+
+    /** Tells of a season's score; one that was over when the site was opened was told of before. */
+    private void scored(Score score) {
+        if (counts) {
+            counts = false;
+            shell.scored(model.scenario().id(), score.points() == null ? null : score.shown());
+        }
+    }
+
     private void pulse() {
         model.refresh();
-        double right = inspector.isVisible() ? INSPECTOR + 2 * MARGIN : MARGIN;
-        yard.free(new View.Free(KIT + 2 * MARGIN, MARGIN, right, MARGIN));
+        double right = inspector.isVisible() ? inspector.getPrefWidth() + 2 * MARGIN : MARGIN;
+        yard.free(new View.Free(kit.getPrefWidth() + 2 * MARGIN, MARGIN, right, MARGIN));
         yard.pulse(model.playingProperty().get());
         ribbon.pulse();
         SeasonPlayer.Frame frame = model.frameProperty().get();
@@ -105,6 +138,7 @@ final class YardScreen extends StackPane {
                     }));
         } else if (!frame.over()) {
             reckoned = false;
+            counts = true;
         }
     }
 
@@ -145,10 +179,22 @@ final class YardScreen extends StackPane {
             model.togglePlay();
         } else if (!typing && e.getCode() == KeyCode.N && !e.isShortcutDown()) {
             model.player().nextEvent();
+        } else if (!typing && !e.isShortcutDown() && kitKey(e.getCode()) != null) {
+            model.takeInHand(kitKey(e.getCode()));
+            yard.requestFocus();
         } else {
             return;
         }
         e.consume();
+    }
+
+    /** The sensor of the kit that a digit takes in hand; null for other keys. */
+    private SensorKind kitKey(KeyCode code) {
+        List<SensorKind> kinds = java.util.Arrays.stream(SensorKind.values())
+                .filter(k -> model.scenario().kit().item(k) != null)
+                .toList();
+        int digit = code.isDigitKey() ? code.getCode() % 16 : 0;
+        return digit >= 1 && digit <= kinds.size() ? kinds.get(digit - 1) : null;
     }
 
     private void again() {
@@ -226,6 +272,7 @@ final class YardScreen extends StackPane {
 
     void dispose() {
         pulse.stop();
+        shell.textSize().removeListener(panels);
         result.dispose();
         yard.dispose();
         model.close();
