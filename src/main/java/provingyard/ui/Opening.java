@@ -1,6 +1,7 @@
 package provingyard.ui;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
 import javafx.application.Platform;
@@ -23,8 +24,15 @@ final class Opening extends VBox implements Progress {
      * A site that is ready.
      *
      * @param note key of a sentence to be said; empty for none
+     * @param first whether it is a learner's very first one, which runs when it opens
+     * @param rained whether it was taken to a run that begins after rain
      */
-    record Ready(YardModel model, String note) {}
+    record Ready(YardModel model, String note, boolean first, boolean rained) {
+
+        Ready(YardModel model, String note) {
+            this(model, note, false, false);
+        }
+    }
 
     private final Scenario scenario;
     private final SavedSeason saved;
@@ -90,8 +98,9 @@ final class Opening extends VBox implements Progress {
     private Ready ready(Consumer<Throwable> onFailure) {
         Site site = Site.of(scenario);
         if (saved == null) {
-            SeasonReplay.Lived fresh = guide ? FirstRain.of(site, this) : SeasonReplay.fresh(site);
-            return new Ready(new YardModel(fresh, onFailure), "");
+            Optional<SeasonReplay.Lived> after = guide ? AfterRain.of(site, this) : Optional.empty();
+            SeasonReplay.Lived begun = after.orElseGet(() -> SeasonReplay.fresh(site));
+            return new Ready(new YardModel(begun, onFailure), "", guide, after.isPresent());
         }
         List<History.Change> changes = saved.changes(scenario).orElse(null);
         if (changes == null) {

@@ -99,8 +99,9 @@ final class RouteSide extends VBox {
         Node tick = IconNode.of("ok", 15);
         HBox aim = new HBox(8, tick, goal);
         HBox.setHgrow(goal, Priority.ALWAYS);
-        aim.setStyle("-fx-padding: 0.4em 0 0 0;");
-        told.getChildren().addAll(which, name, brief, aim);
+        told.getChildren().addAll(which, name, brief);
+        // The goal is always seen, however long the brief is.
+        acts.getChildren().add(aim);
         told.setStyle("-fx-padding: 0 8 0 0;");
     }
 

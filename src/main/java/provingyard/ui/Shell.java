@@ -66,6 +66,7 @@ public final class Shell {
     private final Mishaps mishaps = new Mishaps();
     private final Timeline autosave = new Timeline(new KeyFrame(AUTOSAVE, e -> keepSoon()));
     private YardScreen yard;
+    private Guide guide;
     private RouteSheet route;
     private Opening opening;
     private Class<?> sheet;
@@ -240,8 +241,7 @@ public final class Shell {
 
     private void open(Scenario scenario, SavedSeason saved) {
         leave();
-        boolean guide = book.isNew();
-        opening = new Opening(scenario, saved, guide, words, this::opened, this::notOpened);
+        opening = new Opening(scenario, saved, book.isNew(), words, this::opened, this::notOpened);
         opening.onCancel(this::route);
         screen(opening);
         opening.begin(e -> Platform.runLater(() -> unforeseen(e)));
@@ -252,6 +252,12 @@ public final class Shell {
         yard = new YardScreen(ready.model(), words, this);
         yard.theme(theme.get());
         screen(yard);
+        FewerControls.on(yard, ready.model().scenario());
+        guide = new Guide(yard, ready.model(), words, this, ready.rained());
+        if (ready.first()) {
+            ready.model().speed(ready.rained() ? Speed.SIXTY : Speed.SIX_HUNDRED);
+            ready.model().togglePlay();
+        }
         if (!ready.note().isEmpty()) {
             Notice.show(scene, words.say(ready.model().scenario().title()), words.say(ready.note()));
         }
@@ -270,6 +276,7 @@ public final class Shell {
     /** Menu of settings, themes, languages and units. */
     List<MenuItem> lookMenu() {
         List<MenuItem> items = new ArrayList<>();
+        items.add(item("look.example", this::example));
         items.add(item("look.settings", this::settings));
         items.add(item("look.language", () -> speak(words.language().equals("en") ? "es" : "en")));
         items.add(item("look.units", this::otherUnits));
@@ -288,6 +295,13 @@ public final class Shell {
     /** Says which keys there are, and what the program is not for. */
     void help() {
         sheet(KeysSheet.class, close -> new KeysSheet(words, close));
+    }
+
+    /** Shows the annotated example on the yard. */
+    private void example() {
+        if (guide != null) {
+            guide.showExample();
+        }
     }
 
     /** Shows the settings. */
@@ -367,6 +381,7 @@ public final class Shell {
 
     /** A season on a site was lived to its end and reckoned. */
     void scored(String site, Integer score) {
+        guide.scored(score);
         book.change(l -> l.on(site, p -> p.lived(score)));
     }
 
@@ -427,6 +442,8 @@ public final class Shell {
     private void leave() {
         keepNow();
         if (yard != null) {
+            guide.dispose();
+            guide = null;
             yard.dispose();
             yard = null;
         }

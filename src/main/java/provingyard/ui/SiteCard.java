@@ -100,7 +100,7 @@ final class SiteCard extends VBox {
                 line.getChildren()
                         .addAll(
                                 grow(new ScoreBar((stop.day() - 1) / (double) stop.days(), true)),
-                                small(words.say("route.day", stop.day()), "accent-text"));
+                                small(words.say("route.day", stop.day()), "strong", "accent-text"));
             case LIVED -> {
                 if (stop.best() == null) {
                     line.getChildren().add(small(words.say("route.lived"), "ink2"));
@@ -113,9 +113,10 @@ final class SiteCard extends VBox {
         return line;
     }
 
-    private static Label small(String text, String style) {
+    private static Label small(String text, String... styles) {
         Label label = new Label(text);
-        label.getStyleClass().addAll("small", style);
+        label.getStyleClass().add("small");
+        label.getStyleClass().addAll(styles);
         label.setMinWidth(Region.USE_PREF_SIZE);
         return label;
     }

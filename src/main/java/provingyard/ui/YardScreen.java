@@ -39,6 +39,9 @@ final class YardScreen extends StackPane {
     /** Share of the width that kit and inspector may cover, however large the texts. */
     private static final double PANELS = 0.62;
 
+    /** Pulses in a row that may fail. */
+    private static final int MOST_FAILURES = 30;
+
     private final YardModel model;
     private final Words words;
     private final Shell shell;
@@ -50,6 +53,7 @@ final class YardScreen extends StackPane {
     private final AnimationTimer pulse;
     private boolean reckoned;
     private boolean counts;
+    private int failures;
     private final javafx.beans.InvalidationListener panels = o -> sizePanels();
 
     YardScreen(YardModel model, Words words, Shell shell) {
@@ -86,14 +90,24 @@ final class YardScreen extends StackPane {
             public void handle(long now) {
                 try {
                     pulse();
+                    failures = 0;
                 } catch (RuntimeException e) {
-                    stop();
-                    shell.unforeseen(e);
+                    missed(e);
                 }
             }
         };
         pulse.start();
         Platform.runLater(() -> yard.requestFocus());
+    }
+
+    /** One pulse may be missed; a screen that fails on and on is left for the route sheet. */
+    private void missed(RuntimeException e) {
+        failures++;
+        shell.unforeseen(e);
+        if (failures > MOST_FAILURES) {
+            pulse.stop();
+            shell.route();
+        }
     }
 
     /** Panels grow with the texts, as far as the yard is still seen between them. */
