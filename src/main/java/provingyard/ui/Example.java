@@ -145,7 +145,8 @@ final class Example extends Pane {
         ring.resizeRelocate(on.getMinX() - 4, on.getMinY() - 4, on.getWidth() + 8, on.getHeight() + 8);
         boolean beside = on.getMaxX() + GAP + width < getWidth() && on.getHeight() < getHeight() / 2;
         boolean above = on.getMinY() - GAP - height > 0;
-        double x = on.getMinX();
+        boolean wide = on.getWidth() > 1.5 * width;
+        double x = wide ? on.getCenterX() - width / 2 : on.getMinX();
         double y = on.getMaxY() + GAP;
         if (above && on.getMinY() > getHeight() / 2) {
             y = on.getMinY() - GAP - height;

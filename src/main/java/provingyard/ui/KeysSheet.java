@@ -2,6 +2,7 @@ package provingyard.ui;
 
 import java.util.List;
 import javafx.geometry.Pos;
+import javafx.geometry.VPos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
@@ -47,11 +48,12 @@ final class KeysSheet extends VBox {
         getStyleClass().add("keys");
         Label title = new Label(words.say("keys.title"));
         title.getStyleClass().add("page-title");
-        HBox columns = new HBox(28);
+        FlowPane columns = new FlowPane(16, 14);
+        columns.setRowValignment(VPos.TOP);
         VBox[] column = new VBox[ACROSS];
         for (int i = 0; i < ACROSS; i++) {
             column[i] = new VBox(12);
-            HBox.setHgrow(column[i], Priority.ALWAYS);
+            column[i].getStyleClass().add("keys-column");
             columns.getChildren().add(column[i]);
         }
         int[] where = {0, 1, 1, 2, 0};
@@ -85,7 +87,7 @@ final class KeysSheet extends VBox {
         String[] parts = text.split("\\|", 2);
         FlowPane caps = new FlowPane(3, 3);
         caps.setAlignment(Pos.TOP_LEFT);
-        caps.setStyle("-fx-pref-wrap-length: 7.2em; -fx-min-width: 7.2em; -fx-pref-width: 7.2em;");
+        caps.setStyle("-fx-min-width: 7.2em; -fx-pref-width: 7.2em;");
         for (String key : parts[0].split(" ")) {
             Label cap = new Label(key);
             cap.getStyleClass().addAll("key-cap", "small");

@@ -10,6 +10,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
 
 /** A sheet over the window, with the rest under a veil: keys stay within it, Esc closes it, focus goes back after. */
 final class Overlay extends StackPane {
@@ -20,10 +21,12 @@ final class Overlay extends StackPane {
     private boolean open = true;
     private Runnable closed = () -> {};
 
-    private Overlay(Scene scene, Region sheet) {
+    private Overlay(Scene scene, Region content) {
         this.scene = scene;
         before = scene.getFocusOwner();
         getStyleClass().add("veil");
+        // A sheet that is taller than the window, with large texts, scrolls.
+        VBox sheet = new VBox(new FittingScroll(content));
         StackPane.setMargin(sheet, new Insets(16));
         sheet.getStyleClass().add("sheet");
         sheet.setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);

@@ -184,7 +184,7 @@ final class RoadPane extends Pane {
         way.add(new MoveTo(x[0] + half, centre[0]));
         for (int i = 1; i <= until; i++) {
             boolean turns = centre[i] != centre[i - 1];
-            if (turns && plan.columns() > 1) {
+            if (turns) {
                 boolean right = (i / plan.columns()) % 2 == 1;
                 double reach = 22;
                 double end = right ? x[i] + plan.card() : x[i];

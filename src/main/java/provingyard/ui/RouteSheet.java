@@ -39,6 +39,7 @@ final class RouteSheet extends BorderPane {
         this.shell = shell;
         setId("route-sheet");
         getStyleClass().add("route-sheet");
+        setMinSize(0, 0);
         side = new RouteSide(words, shell, pictures);
         Label title = new Label();
         words.bind(title.textProperty(), "route.title");

@@ -23,12 +23,20 @@ final class RouteSide extends VBox {
     private static final double WIDTH_EM = 22;
     private static final double PADDING = 22;
     private static final double SHAPE = 0.52;
+    /** Greatest share of the window's width, however large the texts. */
+    private static final double WIDEST = 0.42;
+    /** Lines of text in the window's height under which there is no room for a picture, and from which there is for all. */
+    private static final double FEW_LINES = 27;
+
+    private static final double ENOUGH_LINES = 47;
 
     private final Words words;
     private final Shell shell;
     private final SitePictures pictures;
     private final ImageView view = new ImageView();
+    private final VBox head = new VBox(4);
     private final VBox told = new VBox(4);
+    private final StackPane picture = new StackPane(view);
     private final VBox acts = new VBox(8);
     private final VBox foot = new VBox(10);
 
@@ -50,21 +58,23 @@ final class RouteSide extends VBox {
         told.heightProperty().addListener(o -> scroll.setPrefHeight(told.getHeight() + 2));
         Region gap = new Region();
         VBox.setVgrow(gap, Priority.ALWAYS);
-        StackPane picture = new StackPane(view);
         picture.setMinHeight(Region.USE_PREF_SIZE);
+        head.setMinHeight(Region.USE_PREF_SIZE);
         acts.setMinHeight(Region.USE_PREF_SIZE);
         foot.setMinHeight(Region.USE_PREF_SIZE);
         // Quiet buttons' padding goes into the margin, so that their words stand under the others.
         VBox.setMargin(foot, new Insets(0, -8, 0, -8));
-        getChildren().addAll(brand, picture, scroll, acts, gap, foot);
+        getChildren().addAll(brand, picture, head, scroll, acts, gap, foot);
     }
 
     /** Shows a stop; null where there is none. */
     void show(RouteModel.Stop stop, boolean next) {
-        double width = Math.round(WIDTH_EM * shell.em());
+        double width = Math.round(
+                Math.min(WIDTH_EM * shell.em(), WIDEST * shell.scene().getWidth()));
         setMinWidth(width);
         setPrefWidth(width);
         setMaxWidth(width);
+        head.getChildren().clear();
         told.getChildren().clear();
         acts.getChildren().clear();
         foot.getChildren().setAll(learner(), look());
@@ -79,7 +89,14 @@ final class RouteSide extends VBox {
     }
 
     private void picture(Scenario site, double width) {
-        double height = Math.round(width * SHAPE);
+        double lines = shell.scene().getHeight() / shell.em();
+        double room = Math.max(0, Math.min(1, (lines - FEW_LINES) / (ENOUGH_LINES - FEW_LINES)));
+        double height = Math.round(width * SHAPE * room);
+        picture.setVisible(height > 0);
+        picture.setManaged(height > 0);
+        if (height <= 0) {
+            return;
+        }
         view.setFitWidth(width);
         view.setFitHeight(height);
         Rectangle clip = new Rectangle(width, height);
@@ -99,7 +116,8 @@ final class RouteSide extends VBox {
         Node tick = IconNode.of("ok", 15);
         HBox aim = new HBox(8, tick, goal);
         HBox.setHgrow(goal, Priority.ALWAYS);
-        told.getChildren().addAll(which, name, brief);
+        head.getChildren().addAll(which, name);
+        told.getChildren().add(brief);
         // The goal is always seen, however long the brief is.
         acts.getChildren().add(aim);
         told.setStyle("-fx-padding: 0 8 0 0;");

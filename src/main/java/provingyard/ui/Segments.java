@@ -55,6 +55,9 @@ final class Segments<T> extends HBox {
             button.setSelected(true);
             chosen.accept(choice.value());
         });
+        // Tab goes to what is chosen, the arrows go on from there.
+        button.setFocusTraversable(false);
+        button.selectedProperty().addListener((o, was, is) -> button.setFocusTraversable(is));
         getChildren().add(button);
     }
 
