@@ -284,6 +284,11 @@ public final class Season {
         controller.rearm();
     }
 
+    /** Minutes at which the controller was re-armed by hand, rising. */
+    public List<Long> rearms() {
+        return List.copyOf(rearms);
+    }
+
     /** Whether it was re-armed by hand in a minute. */
     boolean rearmedAt(long minute) {
         return rearms.contains(minute);

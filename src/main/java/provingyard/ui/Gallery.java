@@ -27,6 +27,7 @@ import provingyard.picture.Theme;
  */
 final class Gallery extends ScrollPane {
 
+    private static final double EM = 14;
     private static final List<Theme> THEMES = List.of(Theme.LIGHT, Theme.DARK, Theme.HIGH_CONTRAST, Theme.PROJECTOR);
     private static final List<String> STATES = List.of("", "hover", "focused", "pressed", "disabled");
     private static final List<String> ICONS =
@@ -63,7 +64,7 @@ final class Gallery extends ScrollPane {
                 titled("gallery.icons", icons()));
         column.setId("gallery-" + theme.name());
         column.getStyleClass().addAll("root", "gallery-column");
-        column.getStylesheets().setAll(ThemeSheet.all(theme));
+        column.getStylesheets().setAll(ThemeSheet.all(theme, EM));
         column.setPrefWidth(580);
         return column;
     }
@@ -139,7 +140,8 @@ final class Gallery extends ScrollPane {
         box.getStyleClass().add("segments");
         box.setMaxWidth(Region.USE_PREF_SIZE);
         for (Speed speed : Speed.values()) {
-            ToggleButton button = new ToggleButton(speed.sign());
+            ToggleButton button = new ToggleButton();
+            words.bind(button.textProperty(), "speed." + speed.name());
             button.setSelected(speed == Speed.SIX_HUNDRED);
             button.setDisable(speed == Speed.MOST);
             box.getChildren().add(button);

@@ -1,6 +1,7 @@
 package provingyard.ui;
 
 import java.util.TreeMap;
+import java.util.TreeSet;
 import provingyard.season.Season;
 
 /**
@@ -10,16 +11,27 @@ import provingyard.season.Season;
  */
 final class Keyframes {
 
-    /** Most copies kept. */
+    /** Most copies kept beside those of decisions. */
     static final int MOST = 72;
 
     private static final long FIRST_SPACING = 720;
 
     private final TreeMap<Long, Season> copies = new TreeMap<>();
+    /** Minutes at which something was decided. */
+    private final TreeSet<Long> pinned = new TreeSet<>();
+
     private long spacing = FIRST_SPACING;
 
-    /** Keeps a copy of this very minute, whatever the spacing. */
-    void keep(Season season) {
+    /**
+     * Keeps a copy of this very minute for good: something was decided at it that no earlier copy knows of, so that a
+     * replay must not begin before it.
+     */
+    void pin(Season season) {
+        keep(season);
+        pinned.add(season.tick());
+    }
+
+    private void keep(Season season) {
         copies.put(season.tick(), season.copy());
     }
 
@@ -27,9 +39,9 @@ final class Keyframes {
     void pass(Season season) {
         if (season.tick() % spacing == 0) {
             keep(season);
-            if (copies.size() > MOST) {
+            if (copies.size() - pinned.size() > MOST) {
                 spacing *= 2;
-                copies.keySet().removeIf(tick -> tick % spacing != 0);
+                copies.keySet().removeIf(tick -> tick % spacing != 0 && !pinned.contains(tick));
             }
         }
     }
@@ -39,9 +51,15 @@ final class Keyframes {
         return copies.floorEntry(tick).getValue();
     }
 
+    /** The newest copy; not to be changed, but copied. */
+    Season last() {
+        return copies.lastEntry().getValue();
+    }
+
     /** Forgets what lies after a minute. */
     void forgetAfter(long tick) {
         copies.tailMap(tick, false).clear();
+        pinned.tailSet(tick, false).clear();
     }
 
     int size() {

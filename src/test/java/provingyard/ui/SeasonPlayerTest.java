@@ -148,12 +148,16 @@ class SeasonPlayerTest {
         Site site = Site.of(Sites.open("tansy-row").orThrow());
         Season season = Season.begin(site, 3, 40, SetUp.CLOCK_ALONE);
         Keyframes keyframes = new Keyframes();
-        keyframes.keep(season);
+        keyframes.pin(season);
         while (!season.over()) {
             season.advance();
             keyframes.pass(season);
-            assertTrue(keyframes.size() <= Keyframes.MOST);
+            if (season.tick() == 777) {
+                keyframes.pin(season);
+            }
+            assertTrue(keyframes.size() <= Keyframes.MOST + 2);
         }
+        assertEquals(777, keyframes.at(1_000).tick(), "what was decided stays known, however thin the rest becomes");
         assertTrue(keyframes.size() > Keyframes.MOST / 2);
         for (long tick = 0; tick < season.end(); tick += 700) {
             long before = tick - keyframes.at(tick).tick();
