@@ -106,6 +106,10 @@ class SeasonPlayerTest {
         }
     }
 
+    private static long tick(SeasonPlayer player) {
+        return player.frame().snapshot().tick();
+    }
+
     @Test
     void ofManyMinutesAskedForOnlyTheNewestIsShown() throws Exception {
         Site site = Site.of(Sites.open("tansy-row").orThrow());
@@ -118,8 +122,8 @@ class SeasonPlayerTest {
             }
             Set<Long> seen = new TreeSet<>();
             held.complete(null);
-            while (player.frame().snapshot().tick() != 101) {
-                seen.add(player.frame().snapshot().tick());
+            for (long now = tick(player); now != 101; now = tick(player)) {
+                seen.add(now);
                 Thread.onSpinWait();
             }
             seen.remove(player.frame().lived());
