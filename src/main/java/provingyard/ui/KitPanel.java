@@ -118,6 +118,7 @@ final class KitPanel extends VBox {
             words.bind(name.textProperty(), "kind." + kind.name());
             name.getStyleClass().add("strong");
             name.setWrapText(true);
+            name.setMinHeight(Region.USE_PREF_SIZE);
             price.getStyleClass().addAll("small", "ink2");
             VBox texts = new VBox(name, price);
             texts.setAlignment(Pos.CENTER_LEFT);
