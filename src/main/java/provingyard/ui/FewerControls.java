@@ -17,7 +17,10 @@ final class FewerControls {
 
     private FewerControls() {}
 
+    /** Leaves out; the screen must be in its scene. */
     static void on(Parent screen, Scenario site) {
+        // What scrolls has no children before.
+        screen.applyCss();
         if (site.level() <= FIRST_STEPS) {
             LATER.forEach(id -> leaveOut(screen.lookup("#" + id)));
         }

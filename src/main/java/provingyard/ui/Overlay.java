@@ -26,7 +26,10 @@ final class Overlay extends StackPane {
         before = scene.getFocusOwner();
         getStyleClass().add("veil");
         // A sheet that is taller than the window, with large texts, scrolls.
-        VBox sheet = new VBox(new FittingScroll(content));
+        StackPane padded = new StackPane(content);
+        // Room for the ring around what has the focus.
+        padded.setStyle("-fx-padding: 8;");
+        VBox sheet = new VBox(new FittingScroll(padded, FittingScroll.BAR));
         StackPane.setMargin(sheet, new Insets(16));
         sheet.getStyleClass().add("sheet");
         sheet.setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);

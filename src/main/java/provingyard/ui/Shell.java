@@ -392,26 +392,37 @@ public final class Shell {
         book.change(l -> l.on(site, p -> p.lived(score)));
     }
 
-    /** Keeps the season as it is; the player answers on its own thread. */
+    /** Keeps the season as it is; the player answers on its own thread, and writes it down there. */
     private void keepSoon() {
         if (yard != null) {
             String learner = book.current().id();
             YardModel model = yard.model();
-            model.player().keep(kept -> Platform.runLater(() -> keep(learner, model, kept)));
+            model.player().keep(kept -> {
+                Optional<SavedSeason> season = saved(model, kept);
+                Platform.runLater(() -> {
+                    // Whoever left meanwhile has kept it already.
+                    if (yard != null && yard.model() == model) {
+                        keep(learner, model, season);
+                    }
+                });
+            });
         }
     }
 
-    private void keep(String learner, YardModel model, SeasonPlayer.Kept kept) {
+    /** What is kept of a season; empty where nothing was done yet. */
+    private static Optional<SavedSeason> saved(YardModel model, SeasonPlayer.Kept kept) {
         boolean touched = kept.tick() > 0 || !kept.changes().get(0).setUp().equals(SetUp.CLOCK_ALONE);
-        if (!touched) {
-            return;
-        }
         List<History.Change> changes = kept.changes().stream()
                 .map(c -> new History.Change(c.tick(), c.setUp()))
                 .toList();
-        SavedSeason season =
-                SavedSeason.of(model.site().contentHash(), Season.ENGINE, kept.tick(), changes, kept.rearms());
-        book.change(learner, l -> l.on(model.scenario().id(), p -> p.with(season)));
+        return touched
+                ? Optional.of(
+                        SavedSeason.of(model.site().contentHash(), Season.ENGINE, kept.tick(), changes, kept.rearms()))
+                : Optional.empty();
+    }
+
+    private void keep(String learner, YardModel model, Optional<SavedSeason> season) {
+        season.ifPresent(kept -> book.change(learner, l -> l.on(model.scenario().id(), p -> p.with(kept))));
     }
 
     /** Keeps the season before its screen goes; waits for the player, which answers between two minutes. */
@@ -419,10 +430,11 @@ public final class Shell {
         if (yard == null) {
             return;
         }
-        CompletableFuture<SeasonPlayer.Kept> kept = new CompletableFuture<>();
-        yard.model().player().keep(kept::complete);
+        YardModel model = yard.model();
+        CompletableFuture<Optional<SavedSeason>> season = new CompletableFuture<>();
+        model.player().keep(kept -> season.complete(saved(model, kept)));
         try {
-            keep(book.current().id(), yard.model(), kept.get(KEEP_SECONDS, TimeUnit.SECONDS));
+            keep(book.current().id(), model, season.get(KEEP_SECONDS, TimeUnit.SECONDS));
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         } catch (ExecutionException | TimeoutException e) {

@@ -72,10 +72,14 @@ final class YardScreen extends StackPane {
         records = new RecordsSheet(model, words, this::hideSheets);
         prove = new ProveSheet(model, words, this::hideSheets);
         result.tell(this::scored);
-        StackPane middle = new StackPane(yard, kit, inspector);
-        StackPane.setAlignment(kit, Pos.TOP_LEFT);
+        // With large texts the kit is taller than the yard, and scrolls.
+        FittingScroll kitScroll = new FittingScroll(kit, 0);
+        kitScroll.getStyleClass().addAll("sheet", "kit-scroll");
+        kitScroll.setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
+        StackPane middle = new StackPane(yard, kitScroll, inspector);
+        StackPane.setAlignment(kitScroll, Pos.TOP_LEFT);
         StackPane.setAlignment(inspector, Pos.TOP_RIGHT);
-        StackPane.setMargin(kit, new Insets(MARGIN));
+        StackPane.setMargin(kitScroll, new Insets(MARGIN));
         StackPane.setMargin(inspector, new Insets(MARGIN));
         middle.setMinSize(0, 0);
         BorderPane frame = new BorderPane(middle);
