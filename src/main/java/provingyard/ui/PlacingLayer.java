@@ -87,6 +87,8 @@ final class PlacingLayer {
         for (Node node : new Node[] {map, over}) {
             node.setMouseTransparent(true);
         }
+        // Words that change must not lay the yard out anew, which would make it forget its view for a pulse.
+        over.setManaged(false);
         pointer.setManaged(false);
         legend.setManaged(false);
     }

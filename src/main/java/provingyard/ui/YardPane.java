@@ -127,6 +127,9 @@ final class YardPane extends Pane {
     protected void layoutChildren() {
         double w = Math.max(1, getWidth());
         double h = Math.max(1, getHeight());
+        if (w == live.getWidth() && h == live.getHeight()) {
+            return;
+        }
         live.setWidth(w);
         live.setHeight(h);
         marks.setWidth(w);
