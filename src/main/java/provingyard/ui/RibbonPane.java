@@ -7,6 +7,7 @@ import java.util.Locale;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
@@ -35,6 +36,7 @@ final class RibbonPane extends VBox {
     private static final double NEXT_TO_POINTER = 14;
     private static final double ABOVE_BAND = 44;
     private static final double TOP_OF_LANES = 16;
+    private static final double USUAL_TEXT = 14;
 
     private final YardModel model;
     private final Words words;
@@ -49,6 +51,7 @@ final class RibbonPane extends VBox {
     private Theme theme = Theme.LIGHT;
     private int days = 10;
     private double hover = Double.NaN;
+    private double zoom = 1;
     private RibbonData data;
     private RibbonView view;
     private SeasonPlayer.Frame drawn;
@@ -205,9 +208,9 @@ final class RibbonPane extends VBox {
     }
 
     private void scrub(MouseEvent e) {
-        if (view != null && e.getX() >= RibbonView.GUTTER) {
+        if (view != null && e.getX() >= RibbonView.GUTTER * zoom) {
             band.requestFocus();
-            model.player().show(view.tick(e.getX()));
+            model.player().show(view.tick(e.getX() / zoom));
             point(e.getX());
         }
     }
@@ -215,22 +218,22 @@ final class RibbonPane extends VBox {
     /** The hand points at a place of the band, or (NaN) nowhere. */
     private void point(double x) {
         hover = x;
-        boolean on = view != null && x >= RibbonView.GUTTER && x <= view.end();
+        boolean on = view != null && x >= RibbonView.GUTTER * zoom && x <= view.end() * zoom;
         pointer.setVisible(on);
         plate.setVisible(on);
         if (!on) {
             return;
         }
-        RibbonPlate told = RibbonPlate.at(data, view.tick(x), words);
+        RibbonPlate told = RibbonPlate.at(data, view.tick(x / zoom), words);
         plate.getChildren().setAll(plateRows(told));
         plate.applyCss();
         double w = Math.ceil(plate.prefWidth(-1));
         double h = Math.ceil(plate.prefHeight(w));
         boolean left = x + NEXT_TO_POINTER + w > getWidth();
-        plate.resizeRelocate(left ? x - NEXT_TO_POINTER - w : x + NEXT_TO_POINTER, -h - ABOVE_BAND, w, h);
+        plate.resizeRelocate(left ? x - NEXT_TO_POINTER - w : x + NEXT_TO_POINTER, -h - ABOVE_BAND * zoom, w, h);
         pointer.setStartX(x);
         pointer.setEndX(x);
-        pointer.setStartY(TOP_OF_LANES);
+        pointer.setStartY(TOP_OF_LANES * zoom);
         pointer.setEndY(canvas.getHeight());
     }
 
@@ -257,7 +260,9 @@ final class RibbonPane extends VBox {
         if (frame == null || getWidth() < 10) {
             return;
         }
-        boolean sized = view != null && view.width() == (int) getWidth();
+        zoom = status.getFont().getSize() / USUAL_TEXT;
+        int width = (int) (getWidth() / zoom);
+        boolean sized = view != null && view.width() == width && canvas.getHeight() == view.height() * zoom;
         if (frame == drawn && sized) {
             return;
         }
@@ -268,13 +273,13 @@ final class RibbonPane extends VBox {
         status.setText(sentence(frame.snapshot()));
         data = story.tell(frame);
         int height = RibbonPainter.height(data);
-        canvas.setHeight(height);
-        band.setMinHeight(height);
-        band.setPrefHeight(height);
+        canvas.setHeight(height * zoom);
+        band.setMinHeight(height * zoom);
+        band.setPrefHeight(height * zoom);
         long now = frame.snapshot().tick();
         window.follow(now, frame.playing());
         view = new RibbonView(
-                (int) getWidth(),
+                width,
                 height,
                 window.from(),
                 window.to(),
@@ -282,8 +287,12 @@ final class RibbonPane extends VBox {
                 theme,
                 words.language(),
                 words.units().get());
-        canvas.getGraphicsContext2D().clearRect(0, 0, canvas.getWidth(), canvas.getHeight());
-        RibbonPainter.draw(new CanvasSurface(canvas.getGraphicsContext2D()), data, view);
+        GraphicsContext g = canvas.getGraphicsContext2D();
+        g.clearRect(0, 0, canvas.getWidth(), canvas.getHeight());
+        g.save();
+        g.scale(zoom, zoom);
+        RibbonPainter.draw(new CanvasSurface(g), data, view);
+        g.restore();
         point(hover);
     }
 
