@@ -70,7 +70,7 @@ public final class SeasonPlayer implements AutoCloseable {
 
     private final LinkedBlockingQueue<Order> orders = new LinkedBlockingQueue<>();
     private final AtomicReference<Frame> newest = new AtomicReference<>();
-    private final Keyframes keyframes = new Keyframes();
+    private final Keyframes keyframes;
     private final Consumer<Throwable> onFailure;
     private final Thread thread;
 
@@ -92,6 +92,8 @@ public final class SeasonPlayer implements AutoCloseable {
         this.season = start;
         this.lived = start;
         this.onFailure = onFailure;
+        keyframes = new Keyframes(
+                start.snapshot().wetness().length, Runtime.getRuntime().maxMemory());
         keyframes.keep(start);
         publish();
         thread = new Thread(this::loop, "season");
@@ -308,16 +310,19 @@ public final class SeasonPlayer implements AutoCloseable {
                 && last.playing() == playing
                 && last.events().size() == lived.eventCount()
                 && set == season.setUp();
-        if (!same) {
-            set = season.setUp();
-            newest.set(new Frame(
-                    season.snapshot(),
-                    lived.series(),
-                    lived.shown(),
-                    lived.events(),
-                    lived.tick(),
-                    lived.over(),
-                    playing));
+        if (same) {
+            return;
         }
+        set = season.setUp();
+        boolean lookedBack =
+                last != null && last.lived() == lived.tick() && last.events().size() == lived.eventCount();
+        newest.set(new Frame(
+                season.snapshot(),
+                lookedBack ? last.series() : lived.series(),
+                lookedBack ? last.shown() : lived.shown(),
+                lookedBack ? last.events() : lived.events(),
+                lived.tick(),
+                lived.over(),
+                playing));
     }
 }
