@@ -44,6 +44,8 @@ public final class Season {
 
     private final Site site;
     private final RandomStreams streams;
+    private final Course course;
+    private final FaultTimeline faults;
     private final WeatherSeries weather;
     private final long end;
     private final Ground start;
@@ -56,6 +58,8 @@ public final class Season {
     private final LeakLog leakLog;
     private final IceLog iceLog;
     private final Series.Recorder recorder;
+    private final RunTrace.Recorder traces;
+    private final List<Long> rearms;
     private final Shown.Log shown;
     private final List<SeasonEvent> events;
     private final List<Change> changes;
@@ -63,6 +67,7 @@ public final class Season {
     private Controller controller;
     private Readings readings;
     private WaterFlows flows;
+    private SeasonSurroundings surroundings;
     private boolean[] open;
     private boolean masterOpen;
     private SetUp setUp;
@@ -75,6 +80,8 @@ public final class Season {
     private Season(Site site, RandomStreams streams, Course course, FaultTimeline faults, int days, SetUp first) {
         this.site = site;
         this.streams = streams;
+        this.course = course;
+        this.faults = faults;
         weather = course.weather();
         this.end = (long) days * MINUTES_A_DAY;
         Scenario scenario = site.scenario();
@@ -88,6 +95,8 @@ public final class Season {
         leakLog = new LeakLog(scenario, faults);
         iceLog = new IceLog(scenario.yard().surfaces());
         recorder = new Series.Recorder(days * 24);
+        traces = new RunTrace.Recorder();
+        rearms = new ArrayList<>();
         shown = new Shown.Log(end);
         shown.watch(first);
         events = new ArrayList<>();
@@ -105,6 +114,8 @@ public final class Season {
     private Season(Season other) {
         site = other.site;
         streams = other.streams;
+        course = other.course;
+        faults = other.faults;
         weather = other.weather;
         end = other.end;
         start = other.start;
@@ -117,6 +128,8 @@ public final class Season {
         leakLog = other.leakLog.copy();
         iceLog = other.iceLog.copy();
         recorder = other.recorder.copy();
+        traces = other.traces.copy();
+        rearms = new ArrayList<>(other.rearms);
         shown = other.shown.copy();
         events = new ArrayList<>(other.events);
         changes = new ArrayList<>(other.changes);
@@ -267,7 +280,34 @@ public final class Season {
 
     /** Re-arms what the flow watch locked out or shut. */
     public void rearm() {
+        rearms.add(tick);
         controller.rearm();
+    }
+
+    /** Whether it was re-armed by hand in a minute. */
+    boolean rearmedAt(long minute) {
+        return rearms.contains(minute);
+    }
+
+    /** The same season before its first minute, with the set-up that held then. */
+    Season fromTheBeginning() {
+        int days = (int) (end / MINUTES_A_DAY);
+        return new Season(site, streams, course, faults, days, changes.get(0).setUp());
+    }
+
+    /** The weather of a minute. */
+    Weather weather(long minute) {
+        return weather.at(minute);
+    }
+
+    /** What the world was like around the sensors in the last minute lived; null before. */
+    SeasonSurroundings surroundings() {
+        return surroundings;
+    }
+
+    /** What the watched flow sensor showed in each zone's last ended run. */
+    public List<RunTrace> lastRuns() {
+        return traces.last();
     }
 
     /** Lives all that is left. */
@@ -292,7 +332,7 @@ public final class Season {
         Watering landed = water(forcing, now.windFrom());
         ground.step(forcing, landed);
         heat.advance(now);
-        SeasonSurroundings surroundings = new SeasonSurroundings(site, spots, now, heat, ground, flows, landed);
+        surroundings = new SeasonSurroundings(site, spots, now, heat, ground, flows, landed);
         readings = sensors.minute(tick, surroundings, SensorTroubles.of(site.scenario(), leakLog.active()));
         shown.minute(readings);
         note(now);
@@ -352,7 +392,33 @@ public final class Season {
             events.addAll(iceLog.beat(tick, icedAreas()));
         }
         double soil = recorder.hourIsDue() ? ground.meanWetness() : 0;
+        traces.minute(tick, openZone(), flowShown());
         recorder.minute(now.air(), now.rain(), now.wind(), now.sun(), flows.supply(), soil);
+    }
+
+    /** Expected flow of each zone in m3/s, typed or recorded, NaN where neither; in the document's order. */
+    public double[] expectedFlows() {
+        double[] flows = new double[open.length];
+        for (int z = 0; z < flows.length; z++) {
+            flows[z] = controller.expected(z);
+        }
+        return flows;
+    }
+
+    private String openZone() {
+        for (int z = 0; z < open.length; z++) {
+            if (open[z]) {
+                return site.waterworks().zones().get(z);
+            }
+        }
+        return null;
+    }
+
+    private double flowShown() {
+        String watched = setUp.flowWatch().sensor();
+        return watched == null
+                ? Double.NaN
+                : readings.of(watched).map(Readings.Reading::shown).orElse(Double.NaN);
     }
 
     /** Iced m2 of each surface at this minute's end; the twin is asked only where ice is thick enough to count. */

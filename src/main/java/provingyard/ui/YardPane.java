@@ -60,6 +60,7 @@ final class YardPane extends Pane {
     });
     private final Tooltip tooltip = new Tooltip();
     private final ThingWords things;
+    private final PlacingLayer placing;
 
     private Theme theme = Theme.LIGHT;
     private View.Free free = View.Free.ALL;
@@ -79,6 +80,7 @@ final class YardPane extends Pane {
         this.words = words;
         shapes = YardShapes.of(model.scenario());
         things = new ThingWords(model, words);
+        placing = new PlacingLayer(model, words, shapes);
         setId("yard");
         setFocusTraversable(true);
         getStyleClass().add("yard-canvas");
@@ -93,7 +95,7 @@ final class YardPane extends Pane {
         ring.setMouseTransparent(true);
         ring.setManaged(false);
         ring.visibleProperty().bind(focusedProperty());
-        getChildren().addAll(ground, live, top, marks, sensors, ring);
+        getChildren().addAll(ground, live, placing.map(), top, marks, sensors, placing.over(), ring);
         layoutBoundsProperty().addListener(o -> ring.resizeRelocate(0, 0, getWidth(), getHeight()));
         setOnMousePressed(this::pressed);
         setOnMouseDragged(this::dragged);
@@ -103,6 +105,9 @@ final class YardPane extends Pane {
         setOnScroll(this::scrolled);
         setOnKeyPressed(this::key);
         Tooltip.install(this, tooltip);
+        model.handProperty()
+                .addListener((o, was, is) ->
+                        setAccessibleText(is == null ? words.say("yard.accessible") : placing.spoken()));
     }
 
     void theme(Theme next) {
@@ -131,6 +136,7 @@ final class YardPane extends Pane {
         top.setFitWidth(w);
         top.setFitHeight(h);
         sensors.resizeRelocate(0, 0, w, h);
+        placing.resize(w, h);
         view = null;
     }
 
@@ -147,6 +153,7 @@ final class YardPane extends Pane {
         View now = view.marks(markings())
                 .seconds(running ? seconds : 0)
                 .in(words.language(), words.units().get());
+        placing.pulse(now);
         Drawn next = new Drawn(now, snapshot, model.setUp());
         if (next.equals(drawn)) {
             return;
@@ -188,7 +195,7 @@ final class YardPane extends Pane {
     private Marks markings() {
         Marks m = Marks.NONE.select(model.selectedProperty().get()).hover(hovered);
         YardModel.Hand hand = model.handProperty().get();
-        return hand == null ? m : m.drag(new Marks.Drag(hand.kind(), hand.at(), hand.fits()));
+        return hand == null ? m : m.drag(new Marks.Drag(hand.kind(), hand.spot(), hand.fits()));
     }
 
     /** Orders new ground and canopy pictures where the view is another one. */
@@ -336,7 +343,8 @@ final class YardPane extends Pane {
 
     private void key(KeyEvent e) {
         YardModel.Hand hand = model.handProperty().get();
-        double step = e.isShiftDown() ? 4 * NUDGE : NUDGE;
+        double carried = e.isShiftDown() ? YardModel.FINE_STEP : YardModel.STEP;
+        double step = hand != null ? carried : e.isShiftDown() ? 4 * NUDGE : NUDGE;
         switch (e.getCode()) {
             case LEFT -> nudge(hand, -step, 0);
             case RIGHT -> nudge(hand, step, 0);
@@ -356,10 +364,7 @@ final class YardPane extends Pane {
 
     private void nudge(YardModel.Hand hand, double east, double north) {
         if (hand != null) {
-            model.carry(
-                    hand.kind(),
-                    hand.moving(),
-                    new Point(hand.at().x() + east, hand.at().y() + north));
+            model.nudge(east, north);
         } else if (view != null) {
             fitted = false;
             view = view.at(view.scale(), view.centreX() + 4 * east, view.centreY() + 4 * north);
@@ -373,5 +378,6 @@ final class YardPane extends Pane {
 
     void dispose() {
         artist.shutdownNow();
+        placing.dispose();
     }
 }

@@ -31,8 +31,6 @@ import provingyard.setup.SetUpWriter;
 final class YardScreen extends StackPane {
 
     private static final double MARGIN = 12;
-    private static final double KIT = 196;
-    private static final double INSPECTOR = 300;
 
     private final YardModel model;
     private final Words words;
@@ -65,7 +63,6 @@ final class YardScreen extends StackPane {
         StackPane.setAlignment(inspector, Pos.TOP_RIGHT);
         StackPane.setMargin(kit, new Insets(MARGIN));
         StackPane.setMargin(inspector, new Insets(MARGIN));
-        inspector.maxHeightProperty().bind(middle.heightProperty().subtract(2 * MARGIN));
         middle.setMinSize(0, 0);
         BorderPane frame = new BorderPane(middle);
         frame.setTop(new TopBar(model, words, shell::route, shell::help, menu()));
@@ -94,8 +91,8 @@ final class YardScreen extends StackPane {
 
     private void pulse() {
         model.refresh();
-        double right = inspector.isVisible() ? INSPECTOR + 2 * MARGIN : MARGIN;
-        yard.free(new View.Free(KIT + 2 * MARGIN, MARGIN, right, MARGIN));
+        double right = inspector.isVisible() ? inspector.getWidth() + 2 * MARGIN : MARGIN;
+        yard.free(new View.Free(kit.getWidth() + 2 * MARGIN, MARGIN, right, MARGIN));
         yard.pulse(model.playingProperty().get());
         ribbon.pulse();
         records.pulse();
@@ -119,6 +116,7 @@ final class YardScreen extends StackPane {
     void theme(Theme theme) {
         yard.theme(theme);
         ribbon.theme(theme);
+        inspector.theme(theme);
         prove.theme(theme);
     }
 
@@ -152,6 +150,8 @@ final class YardScreen extends StackPane {
             openSetUp();
         } else if (!typing && e.getCode() == KeyCode.P && !e.isShortcutDown()) {
             model.togglePlay();
+        } else if (!typing && e.getCode() == KeyCode.L && !e.isShortcutDown()) {
+            kit.toggleDevices();
         } else if (!typing && e.getCode() == KeyCode.N && !e.isShortcutDown()) {
             model.player().nextEvent();
         } else if (!typing && e.getCode() == KeyCode.R && !e.isShortcutDown()) {
@@ -265,6 +265,7 @@ final class YardScreen extends StackPane {
         pulse.stop();
         result.dispose();
         yard.dispose();
+        inspector.dispose();
         model.close();
     }
 }
