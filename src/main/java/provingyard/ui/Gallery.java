@@ -139,7 +139,7 @@ final class Gallery extends ScrollPane {
         box.getStyleClass().add("segments");
         box.setMaxWidth(Region.USE_PREF_SIZE);
         for (Speed speed : Speed.values()) {
-            ToggleButton button = new ToggleButton(speed.sign());
+            ToggleButton button = new ToggleButton(words.say("speed." + speed.name()));
             button.setSelected(speed == Speed.SIX_HUNDRED);
             button.setDisable(speed == Speed.MOST);
             box.getChildren().add(button);
