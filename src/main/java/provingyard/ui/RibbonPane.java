@@ -7,6 +7,7 @@ import java.util.Locale;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
@@ -20,6 +21,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.scene.shape.Line;
+import javafx.scene.text.Text;
 import provingyard.picture.RibbonData;
 import provingyard.picture.RibbonPainter;
 import provingyard.picture.RibbonView;
@@ -35,6 +37,8 @@ final class RibbonPane extends VBox {
     private static final double NEXT_TO_POINTER = 14;
     private static final double ABOVE_BAND = 44;
     private static final double TOP_OF_LANES = 16;
+    private static final double USUAL_TEXT = 14;
+    private static final double BAR_GAP = 10;
 
     private final YardModel model;
     private final Words words;
@@ -42,13 +46,19 @@ final class RibbonPane extends VBox {
     private final Pane band = new Pane(canvas);
     private final Button play = new Button();
     private final Label status = new Label();
+    private final VBox bar = new VBox(4);
     private final RibbonStory story;
     private final RibbonWindow window;
     private final Line pointer = new Line();
     private final VBox plate = new VBox(2);
     private Theme theme = Theme.LIGHT;
     private int days = 10;
+    private List<Node> first = List.of();
+    private List<Node> second = List.of();
+    private Node last;
+    private double arrangedFor;
     private double hover = Double.NaN;
+    private double zoom = 1;
     private RibbonData data;
     private RibbonView view;
     private SeasonPlayer.Frame drawn;
@@ -115,7 +125,7 @@ final class RibbonPane extends VBox {
         drawn = null;
     }
 
-    private HBox controls(Runnable prove, Runnable records) {
+    private VBox controls(Runnable prove, Runnable records) {
         play.setId("play");
         play.getStyleClass().add("main");
         play.setMinWidth(110);
@@ -126,22 +136,74 @@ final class RibbonPane extends VBox {
         tests.setTooltip(tip("prove.open"));
         Button log = quiet("open-records", "log", "ribbon.records", records);
         log.setTooltip(tip("records.open"));
+        status.getStyleClass().add("ink2");
+        status.setMinWidth(0);
+        first = List.of(play, speeds());
+        second = List.of(next, tests, log);
+        last = spans();
+        bar.getStyleClass().add("ribbon-bar");
+        return bar;
+    }
+
+    /** One row where all has room, else two; what happens now is said as fully as there is room. */
+    private void arrange(Snapshot now) {
+        boolean narrow = room(false) < 0;
+        if (bar.getChildren().isEmpty() || narrow != bar.getChildren().size() > 1) {
+            HBox upper = row(first);
+            HBox lower = narrow ? row(second) : upper;
+            if (!narrow) {
+                upper.getChildren().addAll(second);
+            }
+            lower.getChildren().addAll(gap(), status);
+            upper.getChildren().addAll(narrow ? List.of(gap(), last) : List.of(last));
+            bar.getChildren().setAll(narrow ? List.of(upper, lower) : List.of(upper));
+        }
+        double room = room(narrow);
+        Text measure = new Text();
+        measure.setFont(status.getFont());
+        String said = "";
+        for (String text : sentences(now)) {
+            measure.setText(text);
+            if (Math.ceil(measure.getLayoutBounds().getWidth()) + 2 <= room) {
+                said = text;
+                break;
+            }
+        }
+        status.setText(said);
+    }
+
+    /** px left for the sentence, in one row or in the second of two. */
+    private double room(boolean second) {
+        List<Node> others = new ArrayList<>(this.second);
+        if (!second) {
+            others.addAll(first);
+            others.add(last);
+        }
+        double taken = 24 + BAR_GAP * (others.size() + 1);
+        for (Node node : others) {
+            taken += node.prefWidth(-1);
+        }
+        return getWidth() - taken;
+    }
+
+    private static HBox row(List<? extends Node> nodes) {
+        HBox row = new HBox(BAR_GAP);
+        row.getChildren().addAll(nodes);
+        row.setAlignment(Pos.CENTER_LEFT);
+        return row;
+    }
+
+    private static Region gap() {
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
-        status.getStyleClass().add("ink2");
-        HBox.setHgrow(status, Priority.SOMETIMES);
-        status.setMinWidth(0);
-        HBox box = new HBox(10, play, speeds(), next, tests, log, gap, status, spans());
-        box.getStyleClass().add("ribbon-bar");
-        box.setAlignment(Pos.CENTER_LEFT);
-        return box;
+        return gap;
     }
 
     private Button quiet(String id, String icon, String key, Runnable action) {
         Button button = new Button();
         button.setId(id);
         button.setGraphic(IconNode.of(icon, 16));
-        button.getStyleClass().add("quiet");
+        button.getStyleClass().add("on-bar");
         button.setMinWidth(Region.USE_PREF_SIZE);
         words.bind(button.textProperty(), key);
         button.setOnAction(e -> action.run());
@@ -205,9 +267,9 @@ final class RibbonPane extends VBox {
     }
 
     private void scrub(MouseEvent e) {
-        if (view != null && e.getX() >= RibbonView.GUTTER) {
+        if (view != null && e.getX() >= RibbonView.GUTTER * zoom) {
             band.requestFocus();
-            model.player().show(view.tick(e.getX()));
+            model.player().show(view.tick(e.getX() / zoom));
             point(e.getX());
         }
     }
@@ -215,22 +277,22 @@ final class RibbonPane extends VBox {
     /** The hand points at a place of the band, or (NaN) nowhere. */
     private void point(double x) {
         hover = x;
-        boolean on = view != null && x >= RibbonView.GUTTER && x <= view.end();
+        boolean on = view != null && x >= RibbonView.GUTTER * zoom && x <= view.end() * zoom;
         pointer.setVisible(on);
         plate.setVisible(on);
         if (!on) {
             return;
         }
-        RibbonPlate told = RibbonPlate.at(data, view.tick(x), words);
+        RibbonPlate told = RibbonPlate.at(data, view.tick(x / zoom), words);
         plate.getChildren().setAll(plateRows(told));
         plate.applyCss();
         double w = Math.ceil(plate.prefWidth(-1));
         double h = Math.ceil(plate.prefHeight(w));
         boolean left = x + NEXT_TO_POINTER + w > getWidth();
-        plate.resizeRelocate(left ? x - NEXT_TO_POINTER - w : x + NEXT_TO_POINTER, -h - ABOVE_BAND, w, h);
+        plate.resizeRelocate(left ? x - NEXT_TO_POINTER - w : x + NEXT_TO_POINTER, -h - ABOVE_BAND * zoom, w, h);
         pointer.setStartX(x);
         pointer.setEndX(x);
-        pointer.setStartY(TOP_OF_LANES);
+        pointer.setStartY(TOP_OF_LANES * zoom);
         pointer.setEndY(canvas.getHeight());
     }
 
@@ -257,7 +319,13 @@ final class RibbonPane extends VBox {
         if (frame == null || getWidth() < 10) {
             return;
         }
-        boolean sized = view != null && view.width() == (int) getWidth();
+        zoom = status.getFont().getSize() / USUAL_TEXT;
+        int width = (int) (getWidth() / zoom);
+        if (frame != drawn || Math.abs(room(false) - arrangedFor) > 0.5) {
+            arrangedFor = room(false);
+            arrange(frame.snapshot());
+        }
+        boolean sized = view != null && view.width() == width && canvas.getHeight() == view.height() * zoom;
         if (frame == drawn && sized) {
             return;
         }
@@ -265,16 +333,15 @@ final class RibbonPane extends VBox {
         play.setText(words.say(frame.playing() ? "ribbon.pause" : "ribbon.play"));
         play.setGraphic(IconNode.of(frame.playing() ? "pause" : "play", 14));
         play.setDisable(frame.over() && frame.snapshot().tick() >= frame.lived());
-        status.setText(sentence(frame.snapshot()));
         data = story.tell(frame);
         int height = RibbonPainter.height(data);
-        canvas.setHeight(height);
-        band.setMinHeight(height);
-        band.setPrefHeight(height);
+        canvas.setHeight(height * zoom);
+        band.setMinHeight(height * zoom);
+        band.setPrefHeight(height * zoom);
         long now = frame.snapshot().tick();
         window.follow(now, frame.playing());
         view = new RibbonView(
-                (int) getWidth(),
+                width,
                 height,
                 window.from(),
                 window.to(),
@@ -282,13 +349,17 @@ final class RibbonPane extends VBox {
                 theme,
                 words.language(),
                 words.units().get());
-        canvas.getGraphicsContext2D().clearRect(0, 0, canvas.getWidth(), canvas.getHeight());
-        RibbonPainter.draw(new CanvasSurface(canvas.getGraphicsContext2D()), data, view);
+        GraphicsContext g = canvas.getGraphicsContext2D();
+        g.clearRect(0, 0, canvas.getWidth(), canvas.getHeight());
+        g.save();
+        g.scale(zoom, zoom);
+        RibbonPainter.draw(new CanvasSurface(g), data, view);
+        g.restore();
         point(hover);
     }
 
-    /** What happens now, in one sentence. */
-    private String sentence(Snapshot now) {
+    /** What happens now, from the fullest to the shortest sentence. */
+    private List<String> sentences(Snapshot now) {
         Locale locale = words.language().equals("es") ? Locale.forLanguageTag("es") : Locale.ENGLISH;
         String clock = now.clock().format(DateTimeFormatter.ofPattern("EEE d MMM, HH:mm", locale));
         String running = now.zones().stream()
@@ -296,12 +367,13 @@ final class RibbonPane extends VBox {
                 .map(z -> words.say("ribbon.running", story.zoneName(z.id())))
                 .findFirst()
                 .orElseGet(() -> words.say("ribbon.idle"));
-        return words.say(
+        String full = words.say(
                 "ribbon.now",
                 clock,
                 running,
                 words.display().text(Show.TEMPERATURE, now.sky().air()),
                 words.display().text(Show.SPEED, now.sky().wind()));
+        return List.of(full, words.say("ribbon.nowShort", clock, running), clock);
     }
 
     /** Draws anew at the next pulse, because texts or units changed. */

@@ -79,7 +79,7 @@ public final class SeasonPlayer implements AutoCloseable {
 
     private final LinkedBlockingQueue<Order> orders = new LinkedBlockingQueue<>();
     private final AtomicReference<Frame> newest = new AtomicReference<>();
-    private final Keyframes keyframes = new Keyframes();
+    private final Keyframes keyframes;
     private final Consumer<Throwable> onFailure;
     private final Thread thread;
 
@@ -106,6 +106,8 @@ public final class SeasonPlayer implements AutoCloseable {
         this.season = begun.season();
         this.lived = season;
         this.onFailure = onFailure;
+        keyframes = new Keyframes(
+                season.snapshot().wetness().length, Runtime.getRuntime().maxMemory());
         begun.keyframes().forEach(keyframes::pin);
         keyframes.pin(season);
         publish();
@@ -352,16 +354,19 @@ public final class SeasonPlayer implements AutoCloseable {
                 && last.playing() == playing
                 && last.events().size() == lived.eventCount()
                 && set == season.setUp();
-        if (!same) {
-            set = season.setUp();
-            newest.set(new Frame(
-                    season.snapshot(),
-                    lived.series(),
-                    lived.shown(),
-                    lived.events(),
-                    lived.tick(),
-                    lived.over(),
-                    playing));
+        if (same) {
+            return;
         }
+        set = season.setUp();
+        boolean lookedBack =
+                last != null && last.lived() == lived.tick() && last.events().size() == lived.eventCount();
+        newest.set(new Frame(
+                season.snapshot(),
+                lookedBack ? last.series() : lived.series(),
+                lookedBack ? last.shown() : lived.shown(),
+                lookedBack ? last.events() : lived.events(),
+                lived.tick(),
+                lived.over(),
+                playing));
     }
 }

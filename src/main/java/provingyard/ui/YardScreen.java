@@ -34,7 +34,7 @@ import provingyard.setup.SetUpWriter;
 final class YardScreen extends StackPane {
 
     private static final double MARGIN = 12;
-    private static final double KIT_EM = 14.6;
+    private static final double KIT_EM = 15.6;
     private static final double INSPECTOR_EM = 20.6;
     /** Share of the width that kit and inspector may cover, however large the texts. */
     private static final double PANELS = 0.62;
