@@ -57,6 +57,11 @@ public final class Java2DSurface implements Surface {
         return image;
     }
 
+    /** Lays another image of the same size over this one. */
+    void put(BufferedImage other) {
+        g.drawImage(other, 0, 0, null);
+    }
+
     @Override
     public void save() {
         states.push(new State(g, alpha, blend));
