@@ -43,6 +43,7 @@ public final class Benches {
         }
         System.out.println(BenchTable.of(results));
         System.out.println(SeasonMemory.measure());
+        System.out.println(ScrubTimes.measure());
     }
 
     private static OptionsBuilder settings(Path log) {

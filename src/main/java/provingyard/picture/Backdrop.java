@@ -21,7 +21,7 @@ public final class Backdrop {
     public record Picture(int width, int height, int[] premultiplied) {
 
         /** An image over the same values. */
-        BufferedImage image() {
+        public BufferedImage image() {
             DirectColorModel model = new DirectColorModel(
                     ColorSpace.getInstance(ColorSpace.CS_sRGB),
                     32,

@@ -50,9 +50,11 @@ public record Colour(int argb) implements Paint {
         return (int) Math.round(a + (b - a) * share);
     }
 
-    /** {@code #RRGGBB}, without alpha. */
+    /** {@code #RRGGBB}, or {@code #RRGGBBAA} where something shows through. */
     public String hex() {
-        return String.format("#%06X", argb & 0xFFFFFF);
+        return alpha() == 255
+                ? String.format("#%06X", argb & 0xFFFFFF)
+                : String.format("#%06X%02X", argb & 0xFFFFFF, alpha());
     }
 
     /** Relative luminance, 0 to 1, as WCAG 2.2 defines it; alpha is ignored. */

@@ -4,30 +4,36 @@ package provingyard.picture;
  * The small plot under a setting: one value a day, and which of them would have tripped it.
  *
  * @param values one a day
+ * @param tripped for each day, whether it would have tripped
  * @param limit the set point, in the values' unit
- * @param below trips under the limit (cold), not over it (rain, wind)
  * @param dots dots instead of bars
  * @param limitText the set point with its unit
  * @param first words at the first day
  * @param last words at the last day
  */
 public record MiniPlot(
-        double[] values, double limit, boolean below, boolean dots, String limitText, String first, String last) {
+        double[] values, boolean[] tripped, double limit, boolean dots, String limitText, String first, String last) {
 
     /** Height in px. */
     public static final double HEIGHT = 66;
 
+    /** A plot whose days trip above the limit, or below it. */
+    public static MiniPlot of(
+            double[] values, double limit, boolean below, boolean dots, String limitText, String first, String last) {
+        boolean[] tripped = new boolean[values.length];
+        for (int i = 0; i < values.length; i++) {
+            tripped[i] = below ? values[i] < limit : values[i] > limit;
+        }
+        return new MiniPlot(values, tripped, limit, dots, limitText, first, last);
+    }
+
     /** How many days would have tripped it. */
     public int trips() {
         int n = 0;
-        for (double v : values) {
-            n += tripped(v) ? 1 : 0;
+        for (boolean trip : tripped) {
+            n += trip ? 1 : 0;
         }
         return n;
-    }
-
-    private boolean tripped(double v) {
-        return below ? v < limit : v > limit;
     }
 
     /** Draws the plot in a width, from the surface's origin. */
@@ -46,7 +52,7 @@ public record MiniPlot(
         double step = (width - 4) / Math.max(1, values.length);
         for (int i = 0; i < values.length; i++) {
             if (Double.isFinite(values[i])) {
-                day(s, 2 + i * step, step, bottom - (values[i] - low) * k, bottom, tripped(values[i]), theme);
+                day(s, 2 + i * step, step, bottom - (values[i] - low) * k, bottom, tripped[i], theme);
             }
         }
         double y = bottom - (limit - low) * k;

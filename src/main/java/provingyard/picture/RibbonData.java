@@ -13,7 +13,9 @@ import provingyard.scenario.SensorKind;
  * @param air °C
  * @param rain mm in each step
  * @param wind m/s
+ * @param sun global radiation, W/m2
  * @param lanes zones, in the document's order
+ * @param holders how many placed sensors can hold; their marks get that many rows, up to three
  * @param holds sensors that held
  * @param signs ice and alarms; kept in order of time
  * @param nights from sunset to sunrise
@@ -27,7 +29,9 @@ public record RibbonData(
         double[] air,
         double[] rain,
         double[] wind,
+        double[] sun,
         List<Lane> lanes,
+        int holders,
         List<Hold> holds,
         List<Sign> signs,
         List<Span> nights,
@@ -66,8 +70,8 @@ public record RibbonData(
         }
     }
 
-    /** A sensor that held from a tick to a tick. */
-    public record Hold(SensorKind kind, String sensor, long from, long to) {}
+    /** A sensor that held from a tick to a tick; the word may be empty. */
+    public record Hold(SensorKind kind, String sensor, long from, long to, String word) {}
 
     /** What a sign says. */
     public enum SignKind {
@@ -82,13 +86,13 @@ public record RibbonData(
     /** Expected flow of what runs from a tick to a tick, and its limits; all in the flow lane's unit. */
     public record Band(long from, long to, double expected, double low, double high) {}
 
-    /** The flow sensor's reading by step, with the bands of the zones that ran. */
-    public record Flow(double[] reading, List<Band> bands) {
+    /** The flow sensor's reading by a step of its own in minutes, with the bands of the zones that ran. */
+    public record Flow(int step, double[] reading, List<Band> bands) {
         public Flow {
             bands = List.copyOf(bands);
         }
     }
 
-    /** The soil sensor's reading by step, and its dry and wet points, as volume shares. */
-    public record Soil(double[] reading, double dry, double wet) {}
+    /** The soil sensor's reading by a step of its own in minutes, and its dry and wet points, as volume shares. */
+    public record Soil(int step, double[] reading, double dry, double wet) {}
 }

@@ -1,6 +1,7 @@
 package provingyard.picture;
 
-import java.util.Locale;
+import java.util.Arrays;
+import java.util.List;
 import provingyard.quantity.UnitSystem;
 import provingyard.scenario.SensorKind;
 
@@ -11,15 +12,20 @@ import provingyard.scenario.SensorKind;
 public final class RibbonPainter {
 
     private static final double TOP = 18;
-    private static final double SKY = 44;
-    private static final double COMB = 11;
-    private static final double EXTRA = 30;
-    private static final double SENSORS = 22;
+    private static final double SKY = 37;
+    private static final double SUN = 9;
+    private static final double COMB = 10;
+    private static final double EXTRA = 20;
+    private static final double LEAST_HEIGHT = 139;
+    /** W/m2 that fill the sun's lane at the least: a pale noon in winter. */
+    private static final double PALE_SUN = 400;
 
     private final RibbonData data;
     private final RibbonView view;
+    private final RibbonWords words;
     private final Theme theme;
     private final double lane;
+    private final double sun;
     private final double wind;
     private final double zones;
     private final double flow;
@@ -32,10 +38,12 @@ public final class RibbonPainter {
         this.data = data;
         this.view = view;
         this.theme = view.theme();
+        this.words = RibbonWords.of(view.language());
         this.lane = laneHeight(data);
-        this.wind = TOP + SKY + 4;
-        this.zones = wind + COMB + 5;
-        this.flow = zones + data.lanes().size() * lane + 5;
+        this.sun = TOP + SKY + 3;
+        this.wind = sun + SUN + 3;
+        this.zones = wind + COMB + 4;
+        this.flow = zones + data.lanes().size() * lane + 4;
         this.soil = flow + (data.flow() == null ? 0 : EXTRA);
         this.signs = soil + (data.soil() == null ? 0 : EXTRA);
         double low = -4;
@@ -51,14 +59,15 @@ public final class RibbonPainter {
     }
 
     private static double laneHeight(RibbonData data) {
-        return data.lanes().size() > 8 ? 4 : 5.4;
+        return data.lanes().size() > 8 ? 3.6 : data.lanes().size() > 5 ? 4.6 : 5.4;
     }
 
     /** Height in px that a ribbon needs. */
     public static int height(RibbonData data) {
         double extra = (data.flow() == null ? 0 : EXTRA) + (data.soil() == null ? 0 : EXTRA);
-        double all = TOP + SKY + COMB + 14 + data.lanes().size() * laneHeight(data) + extra + SENSORS;
-        return (int) Math.ceil(Math.max(139, all));
+        double lanes = data.lanes().size() * laneHeight(data);
+        double marks = RibbonMarks.rows(data) * RibbonMarks.ROW;
+        return (int) Math.ceil(Math.max(LEAST_HEIGHT, TOP + SKY + SUN + COMB + 17 + lanes + extra + marks));
     }
 
     /** Draws on a surface that begins at the ribbon's upper left corner. */
@@ -78,10 +87,11 @@ public final class RibbonPainter {
         s.clip(Path.rectangle(RibbonView.GUTTER, 0, Math.max(0, now() - RibbonView.GUTTER), view.height()));
         rain(s, false);
         air(s);
-        rain(s, true);
+        sun(s);
         comb(s);
         lines(s);
         s.restore();
+        rain(s, true);
         lanes(s);
         marks(s);
         s.restore();
@@ -91,10 +101,6 @@ public final class RibbonPainter {
 
     private double now() {
         return Math.min(view.end(), view.x(data.livedUntil()));
-    }
-
-    private boolean spanish() {
-        return "es".equals(view.language());
     }
 
     private void nights(Surface s) {
@@ -115,7 +121,7 @@ public final class RibbonPainter {
             return;
         }
         s.fill(Path.rectangle(a, TOP - 2, w, view.height() - TOP), theme.at(Tone.FUTURE));
-        double h = SKY + COMB + 8;
+        double h = view.height() - TOP;
         s.save();
         s.clip(Path.rectangle(a, TOP - 2, w, h));
         s.stroke(hatch(a, TOP - 2, w, h, 8.5, false), Pen.of(theme.at(Tone.HAIRLINE), 1.2));
@@ -147,7 +153,7 @@ public final class RibbonPainter {
             boolean clear = Math.abs(mid - view.x(view.head())) > 56;
             if (d % every == 0 && mid > RibbonView.GUTTER + 20 && mid < view.end() - 20 && clear) {
                 boolean on = data.livedUntil() >= tick && data.livedUntil() < tick + 1440;
-                s.text(RibbonWords.day(data.start(), d, view.language(), every > 1), mid, 12, on ? today : style);
+                s.text(words.day(data.start(), d, every > 1), mid, 12, on ? today : style);
             }
         }
     }
@@ -158,18 +164,18 @@ public final class RibbonPainter {
     }
 
     /** Mean of an array from tick to tick, over what was lived; NaN when nothing. */
-    private double mean(double[] v, double from, double to) {
-        double sum = 0;
+    private double mean(double[] v, int step, double from, double to) {
+        double total = 0;
         int n = 0;
-        int a = (int) Math.max(0, Math.floor(from / data.step()));
-        int b = (int) Math.min(v.length, Math.max(Math.ceil(to / data.step()), a + 1));
-        for (int i = a; i < b && (long) i * data.step() <= data.livedUntil(); i++) {
+        int a = (int) Math.max(0, Math.floor(from / step));
+        int b = (int) Math.min(v.length, Math.max(Math.ceil(to / step), a + 1));
+        for (int i = a; i < b && (long) i * step <= data.livedUntil(); i++) {
             if (Double.isFinite(v[i])) {
-                sum += v[i];
+                total += v[i];
                 n++;
             }
         }
-        return n == 0 ? Double.NaN : sum / n;
+        return n == 0 ? Double.NaN : total / n;
     }
 
     /**
@@ -183,7 +189,7 @@ public final class RibbonPainter {
         double last = -1e9;
         double start = 0;
         for (double t = Math.floor(view.from() / bin) * bin; t < Math.min(view.to(), data.livedUntil()); t += bin) {
-            double mm = mean(data.rain(), t, t + bin) * bin / data.step();
+            double mm = mean(data.rain(), data.step(), t, t + bin) * bin / data.step();
             if (mm > 0.01) {
                 if (t - last > 360) {
                     depth(s, depths ? total : 0, start, last + bin);
@@ -204,9 +210,7 @@ public final class RibbonPainter {
     private void depth(Surface s, double mm, double from, double to) {
         boolean room = (to - from) * view.perTick() > 8 || view.perTick() * 1440 > 70;
         if (mm >= 1 && room) {
-            String text = view.units() == UnitSystem.US
-                    ? String.format(Locale.ROOT, "%.2f in", mm / 25.4)
-                    : String.format(Locale.ROOT, "%.0f mm", mm);
+            String text = words.depth(mm, view.units());
             TextStyle style = TextStyle.of(FontRole.STRONG, 12, theme.at(Tone.WATER))
                     .halo(theme.at(Tone.SHEET).fade(0.85), 3);
             s.text(text, view.x(to) + 4, TOP + 9, style);
@@ -222,14 +226,14 @@ public final class RibbonPainter {
                 Pen.of(ice, 1).dashed(3, 3));
         Path.Builder line = Path.builder();
         Path.Builder under = Path.builder();
-        double bin = Math.max(data.step(), Math.ceil(1.5 / view.perTick() / data.step()) * data.step());
+        double bin = bin(data.step());
         boolean open = false;
         double x = 0;
         under.moveTo(RibbonView.GUTTER - 5, base);
         for (double t = Math.floor(view.from() / bin) * bin;
                 t <= Math.min(view.to() + bin, data.livedUntil());
                 t += bin) {
-            double v = mean(data.air(), t, t + bin);
+            double v = mean(data.air(), data.step(), t, t + bin);
             if (Double.isFinite(v)) {
                 x = view.x(t);
                 double y = base - v * k;
@@ -254,6 +258,31 @@ public final class RibbonPainter {
         s.stroke(line.build(), Pen.of(theme.at(Tone.INK), 1.7));
     }
 
+    /** Sunshine as a filled hill a day. */
+    private void sun(Surface s) {
+        double bin = bin(data.step());
+        double base = sun + SUN;
+        double full = Math.max(PALE_SUN, Arrays.stream(data.sun()).max().orElse(0));
+        Path.Builder hill = Path.builder();
+        double x = Math.max(RibbonView.GUTTER, view.x(0));
+        hill.moveTo(x, base);
+        for (double t = Math.floor(view.from() / bin) * bin; t < Math.min(view.to(), data.livedUntil()); t += bin) {
+            double watts = mean(data.sun(), data.step(), t, t + bin);
+            if (Double.isFinite(watts)) {
+                x = view.x(t + bin / 2);
+                hill.lineTo(x, base - SUN * Math.min(1, watts / full));
+            }
+        }
+        hill.lineTo(x, base);
+        hill.close();
+        s.fill(hill.build(), theme.at(Tone.INK_3).fade(0.42));
+    }
+
+    /** Minutes joined into one point of a line. */
+    private double bin(int step) {
+        return Math.max(step, Math.ceil(1.5 / view.perTick() / step) * step);
+    }
+
     private void comb(Surface s) {
         double[] steps = {10, 30, 60, 120, 180, 360, 720, 1440};
         double step = steps[steps.length - 1];
@@ -263,7 +292,7 @@ public final class RibbonPainter {
             }
         }
         for (double t = Math.ceil(view.from() / step) * step; t < data.livedUntil(); t += step) {
-            double v = mean(data.wind(), t, t + step);
+            double v = mean(data.wind(), data.step(), t, t + step);
             if (v > 0.1) {
                 boolean strong = v > 5;
                 double h = Math.min(COMB, v * 1.35);
@@ -305,47 +334,65 @@ public final class RibbonPainter {
     /** The optional lanes: flow with its bands, soil between its dry and wet points. */
     private void lines(Surface s) {
         if (data.flow() != null) {
-            double most = 1e-9;
-            for (double v : data.flow().reading()) {
-                most = Double.isFinite(v) ? Math.max(most, v) : most;
-            }
-            for (RibbonData.Band b : data.flow().bands()) {
-                most = Math.max(most, b.high());
-            }
-            double k = (EXTRA - 8) / most;
-            double base = flow + EXTRA - 5;
-            for (RibbonData.Band b : data.flow().bands()) {
-                double w = Math.max(2, (b.to() - b.from()) * view.perTick());
-                Path band = Path.rectangle(view.x(b.from()), base - b.high() * k, w, (b.high() - b.low()) * k);
-                s.fill(band, theme.at(Tone.KEPT).fade(0.6));
-                double y = base - b.expected() * k;
-                s.stroke(Path.segment(view.x(b.from()), y, view.x(b.from()) + w, y), Pen.of(theme.at(Tone.GOOD), 1.2));
-            }
-            s.stroke(Path.segment(RibbonView.GUTTER, base, now(), base), Pen.of(theme.at(Tone.HAIRLINE), 0.8));
-            s.stroke(line(data.flow().reading(), base, k, 0), Pen.of(theme.at(Tone.WATER), 1.5));
+            flow(s, data.flow());
         }
         if (data.soil() != null) {
-            double low = Math.max(0, data.soil().dry() - 0.06);
-            double k = (EXTRA - 8) / Math.max(0.02, data.soil().wet() + 0.06 - low);
-            double base = soil + EXTRA - 5;
-            double wet = base - (data.soil().wet() - low) * k;
-            double dry = base - (data.soil().dry() - low) * k;
-            double w = Math.max(0, now() - RibbonView.GUTTER);
-            s.fill(
-                    Path.rectangle(RibbonView.GUTTER, wet, w, dry - wet),
-                    theme.at(Tone.KEPT).fade(0.35));
-            s.stroke(line(data.soil().reading(), base, k, low), Pen.of(theme.at(Tone.INK), 1.5));
+            soil(s, data.soil());
         }
     }
 
-    private Path line(double[] v, double base, double k, double low) {
+    private void flow(Surface s, RibbonData.Flow lane) {
+        double most = 1e-9;
+        for (double v : lane.reading()) {
+            most = Double.isFinite(v) ? Math.max(most, v) : most;
+        }
+        for (RibbonData.Band b : lane.bands()) {
+            most = Math.max(most, b.high());
+        }
+        double k = (EXTRA - 6) / most;
+        double base = flow + EXTRA - 3;
+        for (RibbonData.Band b : lane.bands()) {
+            double w = Math.max(3, (b.to() - b.from()) * view.perTick());
+            double x = view.x(b.from());
+            s.fill(
+                    Path.rectangle(x, base - b.high() * k, w, (b.high() - b.low()) * k),
+                    theme.at(Tone.KEPT).fade(0.6));
+            double y = base - b.expected() * k;
+            s.stroke(Path.segment(x, y, x + w, y), Pen.of(theme.at(Tone.GOOD), 1.2));
+        }
+        s.stroke(Path.segment(RibbonView.GUTTER, base, now(), base), Pen.of(theme.at(Tone.HAIRLINE), 0.8));
+        s.stroke(line(lane.reading(), lane.step(), base, k, 0), Pen.of(theme.at(Tone.WATER), 1.5));
+    }
+
+    private void soil(Surface s, RibbonData.Soil lane) {
+        double low = lane.dry() - 0.03;
+        double high = lane.wet() + 0.03;
+        for (double v : lane.reading()) {
+            low = Double.isFinite(v) ? Math.min(low, v) : low;
+            high = Double.isFinite(v) ? Math.max(high, v) : high;
+        }
+        double k = (EXTRA - 5) / Math.max(0.02, high - low);
+        double base = soil + EXTRA - 2;
+        double wet = base - (lane.wet() - low) * k;
+        double dry = base - (lane.dry() - low) * k;
+        double w = Math.max(0, now() - RibbonView.GUTTER);
+        s.fill(
+                Path.rectangle(RibbonView.GUTTER, wet, w, dry - wet),
+                theme.at(Tone.KEPT).fade(0.35));
+        Pen point = Pen.of(theme.at(Tone.GOOD), 1).dashed(4, 3);
+        s.stroke(Path.segment(RibbonView.GUTTER, wet, RibbonView.GUTTER + w, wet), point);
+        s.stroke(Path.segment(RibbonView.GUTTER, dry, RibbonView.GUTTER + w, dry), point);
+        s.stroke(line(lane.reading(), lane.step(), base, k, low), Pen.of(theme.at(Tone.INK), 1.5));
+    }
+
+    private Path line(double[] v, int step, double base, double k, double low) {
         Path.Builder b = Path.builder();
-        double bin = Math.max(data.step(), Math.ceil(1.5 / view.perTick() / data.step()) * data.step());
+        double bin = bin(step);
         boolean open = false;
         for (double t = Math.floor(view.from() / bin) * bin;
                 t <= Math.min(view.to() + bin, data.livedUntil());
                 t += bin) {
-            double m = mean(v, t, t + bin);
+            double m = mean(v, step, t, t + bin);
             if (!Double.isFinite(m)) {
                 open = false;
             } else if (open) {
@@ -359,63 +406,76 @@ public final class RibbonPainter {
     }
 
     private void marks(Surface s) {
-        double y = signs + 9;
-        for (RibbonData.Hold h : data.holds()) {
-            double x = view.x(h.from());
-            double w = (Math.min(h.to(), data.livedUntil()) - h.from()) * view.perTick();
-            if (w >= 0 && x + w > RibbonView.GUTTER) {
-                double from = Math.max(RibbonView.GUTTER + 10, x);
-                Colour bar = theme.at(Tone.INK_2);
-                if (x + w > from) {
-                    s.fill(Path.rounded(from, y - 2, x + w - from, 4, 2), bar);
-                }
-                disc(s, from, y, h.kind(), bar);
+        RibbonMarks layout = new RibbonMarks(view, words, w -> s.textWidth(w, FontRole.STRONG, 12));
+        List<RibbonMarks.Mark> marks = layout.lay(data);
+        for (RibbonMarks.Mark m : marks) {
+            double y = row(m);
+            for (double[] bar : m.bars()) {
+                Path path = Path.rounded(bar[0], y - 1.5, Math.max(2, bar[1] - bar[0]), 3, 1.5);
+                s.fill(path, theme.at(Tone.INK_2));
             }
         }
-        double free = Double.NEGATIVE_INFINITY;
-        for (RibbonData.Sign g : data.signs()) {
-            double x = view.x(g.tick());
-            boolean ice = g.kind() == RibbonData.SignKind.ICE;
-            Colour c = theme.at(ice ? Tone.ICE : Tone.ALARM);
-            String icon = ice ? "ice" : g.kind() == RibbonData.SignKind.LEAK ? "leak" : "alarm";
-            Icons.get(icon).draw(s, x, y, 16, c);
-            if (x > free) {
-                TextStyle style = TextStyle.of(FontRole.STRONG, 12, c)
-                        .halo(theme.at(Tone.SHEET).fade(0.85), 3);
-                s.text(g.word(), x + 11, y + 4, style);
-                free = x + 14 + s.textWidth(g.word(), FontRole.STRONG, 12);
+        for (RibbonMarks.Mark m : marks) {
+            Colour c = theme.at(tone(m));
+            if (m.sign() == null) {
+                disc(s, m.x(), row(m), m.kind());
+            } else {
+                Icons.get(icon(m.sign())).draw(s, m.x(), row(m), 15, c);
             }
+            TextStyle style = TextStyle.of(FontRole.STRONG, 12, c)
+                    .halo(theme.at(Tone.SHEET).fade(0.9), 3);
+            s.text(m.word(), m.wordAt(), row(m) + 4, style);
         }
     }
 
-    private void disc(Surface s, double x, double y, SensorKind kind, Colour line) {
-        s.fill(Path.circle(x, y, 8.5), theme.at(Tone.SHEET));
-        s.stroke(Path.circle(x, y, 8.5), Pen.of(line, 1.4));
-        Icons.of(kind).draw(s, x, y, 12, theme.at(Tone.INK));
+    private double row(RibbonMarks.Mark mark) {
+        return signs + (mark.row() + 0.5) * RibbonMarks.ROW;
+    }
+
+    private static Tone tone(RibbonMarks.Mark mark) {
+        if (mark.sign() == null) {
+            return Tone.INK_2;
+        }
+        return mark.sign() == RibbonData.SignKind.ICE ? Tone.ICE : Tone.ALARM;
+    }
+
+    private static String icon(RibbonData.SignKind kind) {
+        return switch (kind) {
+            case ICE -> "ice";
+            case LEAK -> "leak";
+            case ALARM -> "alarm";
+        };
+    }
+
+    private void disc(Surface s, double x, double y, SensorKind kind) {
+        s.fill(Path.circle(x, y, 7.5), theme.at(Tone.SHEET));
+        s.stroke(Path.circle(x, y, 7.5), Pen.of(theme.at(Tone.INK_2), 1.3));
+        Icons.of(kind).draw(s, x, y, 10.5, theme.at(Tone.INK));
     }
 
     private void names(Surface s) {
-        TextStyle style = TextStyle.of(FontRole.TEXT, 12, theme.at(Tone.INK_3));
         int n = data.lanes().size();
-        String air = view.units() == UnitSystem.US ? "°F" : "°C";
-        s.text(spanish() ? "Lluvia" : "Rain", 16, TOP + 12, style);
-        s.text((spanish() ? "Aire " : "Air ") + air, 16, TOP + 36, style);
+        name(s, words.lane("rain"), TOP + 10);
+        name(s, words.air(view.units()), TOP + 33);
         String freezing = view.units() == UnitSystem.US ? "32°" : "0°";
         TextStyle ice = TextStyle.of(FontRole.STRONG, 12, theme.at(Tone.ICE)).end();
         s.text(freezing, RibbonView.GUTTER - 6, zero + 4, ice);
-        s.text(spanish() ? "Viento" : "Wind", 16, wind + 10, style);
+        name(s, words.lane("sun"), sun + SUN - 1);
+        name(s, words.lane("wind"), wind + COMB);
         if (n > 0) {
-            String zone = spanish() ? "Zona" : "Zone";
-            String text = n == 1 ? zone + " 1" : zone + "s 1–" + n;
-            s.text(text, 16, zones + n * lane / 2 + 4, style);
+            name(s, words.zones(n), zones + n * lane / 2 + 4);
         }
         if (data.flow() != null) {
-            s.text(spanish() ? "Caudal" : "Flow", 16, flow + EXTRA / 2 + 4, style);
+            name(s, words.lane("flow"), flow + EXTRA / 2 + 4);
         }
         if (data.soil() != null) {
-            s.text(spanish() ? "Suelo" : "Soil", 16, soil + EXTRA / 2 + 4, style);
+            name(s, words.lane("soil"), soil + EXTRA / 2 + 4);
         }
-        s.text(spanish() ? "Sensores" : "Sensors", 16, signs + 13, style);
+        name(s, words.lane("sensors"), signs + RibbonMarks.rows(data) * RibbonMarks.ROW / 2 + 4);
+    }
+
+    private void name(Surface s, String name, double y) {
+        s.text(name, 16, y, TextStyle.of(FontRole.TEXT, 12, theme.at(Tone.INK_3)));
     }
 
     /** The scrub head: a line with the clock on top. */

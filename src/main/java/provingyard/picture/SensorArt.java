@@ -61,7 +61,7 @@ public final class SensorArt {
         double y = view.y(place.y());
         Marks.SkyRing sky = view.marks().sky();
         if (sky != null && sky.sensor().equals(p.id())) {
-            skyRing(s, x, y - rise(theme), sky.open());
+            skyRing(s, x, y - rise(theme), sky.open(), theme);
         }
         marker(s, x, y, p.kind(), state, theme);
         Snapshot.Sensor shown = live.sensor(p.id());
@@ -174,7 +174,7 @@ public final class SensorArt {
     }
 
     /** The sky that a sensor sees: accent where open, ink hatch at blocked bearings. */
-    private void skyRing(Surface s, double x, double y, double[] open) {
+    static void skyRing(Surface s, double x, double y, double[] open, Theme theme) {
         double r = radius(theme) + 14;
         s.stroke(Path.circle(x, y, r), Pen.of(theme.at(Tone.HALO).fade(0.75), 7));
         int n = open.length;
@@ -187,10 +187,10 @@ public final class SensorArt {
             to.arc(x, y, r, a, 2 * Math.PI / n);
         }
         s.stroke(clear.build(), Pen.of(theme.at(Tone.SELECTED), 3));
-        hatch(s, x, y, r, open);
+        hatch(s, x, y, r, open, theme);
     }
 
-    private void hatch(Surface s, double x, double y, double r, double[] open) {
+    private static void hatch(Surface s, double x, double y, double r, double[] open, Theme theme) {
         Path.Builder ticks = Path.builder();
         int steps = 46;
         for (int k = 0; k < steps; k++) {

@@ -44,6 +44,8 @@ public final class Season {
 
     private final Site site;
     private final RandomStreams streams;
+    private final Course course;
+    private final FaultTimeline faults;
     private final WeatherSeries weather;
     private final long end;
     private final Ground start;
@@ -56,12 +58,16 @@ public final class Season {
     private final LeakLog leakLog;
     private final IceLog iceLog;
     private final Series.Recorder recorder;
+    private final RunTrace.Recorder traces;
+    private final List<Long> rearms;
+    private final Shown.Log shown;
     private final List<SeasonEvent> events;
     private final List<Change> changes;
     private Sensors sensors;
     private Controller controller;
     private Readings readings;
     private WaterFlows flows;
+    private SeasonSurroundings surroundings;
     private boolean[] open;
     private boolean masterOpen;
     private SetUp setUp;
@@ -74,6 +80,8 @@ public final class Season {
     private Season(Site site, RandomStreams streams, Course course, FaultTimeline faults, int days, SetUp first) {
         this.site = site;
         this.streams = streams;
+        this.course = course;
+        this.faults = faults;
         weather = course.weather();
         this.end = (long) days * MINUTES_A_DAY;
         Scenario scenario = site.scenario();
@@ -87,6 +95,10 @@ public final class Season {
         leakLog = new LeakLog(scenario, faults);
         iceLog = new IceLog(scenario.yard().surfaces());
         recorder = new Series.Recorder(days * 24);
+        traces = new RunTrace.Recorder();
+        rearms = new ArrayList<>();
+        shown = new Shown.Log(end);
+        shown.watch(first);
         events = new ArrayList<>();
         changes = new ArrayList<>(List.of(new Change(0, first)));
         setUp = first;
@@ -102,6 +114,8 @@ public final class Season {
     private Season(Season other) {
         site = other.site;
         streams = other.streams;
+        course = other.course;
+        faults = other.faults;
         weather = other.weather;
         end = other.end;
         start = other.start;
@@ -114,6 +128,9 @@ public final class Season {
         leakLog = other.leakLog.copy();
         iceLog = other.iceLog.copy();
         recorder = other.recorder.copy();
+        traces = other.traces.copy();
+        rearms = new ArrayList<>(other.rearms);
+        shown = other.shown.copy();
         events = new ArrayList<>(other.events);
         changes = new ArrayList<>(other.changes);
         sensors = other.sensors.copy();
@@ -182,6 +199,23 @@ public final class Season {
         return ground;
     }
 
+    /** What chance is drawn from. */
+    RandomStreams streams() {
+        return streams;
+    }
+
+    /** Bit i is set while the scenario's i-th fault acts. */
+    long faultsActive() {
+        return leakLog.active();
+    }
+
+    /** The yard as it stands at this minute, to test sensors in; the season does not notice. */
+    BenchSurroundings bench() {
+        Weather now = weather.at(Math.min(tick, end - 1));
+        return new BenchSurroundings(
+                site, new SeasonSurroundings(site, new Spots(site), now, heat, ground, flows, null), flows);
+    }
+
     /** The set-up in force. */
     public SetUp setUp() {
         return setUp;
@@ -205,6 +239,11 @@ public final class Season {
     /** The hours lived. */
     public Series series() {
         return recorder.series();
+    }
+
+    /** What flow and soil sensors showed over the minutes lived. */
+    public List<Shown> shown() {
+        return shown.shown();
     }
 
     /** Nights from sunset to sunrise that touch the season, in ticks. */
@@ -235,12 +274,40 @@ public final class Season {
         sensors = sensors.changed(next);
         controller = controller.changed(next);
         readings = sensors.readings();
+        shown.watch(next);
         setUp = next;
     }
 
     /** Re-arms what the flow watch locked out or shut. */
     public void rearm() {
+        rearms.add(tick);
         controller.rearm();
+    }
+
+    /** Whether it was re-armed by hand in a minute. */
+    boolean rearmedAt(long minute) {
+        return rearms.contains(minute);
+    }
+
+    /** The same season before its first minute, with the set-up that held then. */
+    Season fromTheBeginning() {
+        int days = (int) (end / MINUTES_A_DAY);
+        return new Season(site, streams, course, faults, days, changes.get(0).setUp());
+    }
+
+    /** The weather of a minute. */
+    Weather weather(long minute) {
+        return weather.at(minute);
+    }
+
+    /** What the world was like around the sensors in the last minute lived; null before. */
+    SeasonSurroundings surroundings() {
+        return surroundings;
+    }
+
+    /** What the watched flow sensor showed in each zone's last ended run. */
+    public List<RunTrace> lastRuns() {
+        return traces.last();
     }
 
     /** Lives all that is left. */
@@ -265,8 +332,9 @@ public final class Season {
         Watering landed = water(forcing, now.windFrom());
         ground.step(forcing, landed);
         heat.advance(now);
-        SeasonSurroundings surroundings = new SeasonSurroundings(site, spots, now, heat, ground, flows, landed);
+        surroundings = new SeasonSurroundings(site, spots, now, heat, ground, flows, landed);
         readings = sensors.minute(tick, surroundings, SensorTroubles.of(site.scenario(), leakLog.active()));
+        shown.minute(readings);
         note(now);
         tick++;
     }
@@ -324,7 +392,33 @@ public final class Season {
             events.addAll(iceLog.beat(tick, icedAreas()));
         }
         double soil = recorder.hourIsDue() ? ground.meanWetness() : 0;
+        traces.minute(tick, openZone(), flowShown());
         recorder.minute(now.air(), now.rain(), now.wind(), now.sun(), flows.supply(), soil);
+    }
+
+    /** Expected flow of each zone in m3/s, typed or recorded, NaN where neither; in the document's order. */
+    public double[] expectedFlows() {
+        double[] flows = new double[open.length];
+        for (int z = 0; z < flows.length; z++) {
+            flows[z] = controller.expected(z);
+        }
+        return flows;
+    }
+
+    private String openZone() {
+        for (int z = 0; z < open.length; z++) {
+            if (open[z]) {
+                return site.waterworks().zones().get(z);
+            }
+        }
+        return null;
+    }
+
+    private double flowShown() {
+        String watched = setUp.flowWatch().sensor();
+        return watched == null
+                ? Double.NaN
+                : readings.of(watched).map(Readings.Reading::shown).orElse(Double.NaN);
     }
 
     /** Iced m2 of each surface at this minute's end; the twin is asked only where ice is thick enough to count. */
@@ -375,6 +469,11 @@ public final class Season {
     /** What a technician reads at the controller: runs and nights so far. */
     public ControllerRecords records() {
         return controller.records();
+    }
+
+    /** The same with trips and alarms, as plain values for the screen. */
+    public LogBook logBook() {
+        return LogBook.of(this, controller);
     }
 
     /** The yard at this minute, as plain values. */

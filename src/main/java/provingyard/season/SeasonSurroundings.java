@@ -32,6 +32,11 @@ record SeasonSurroundings(
         return spot(at, height).air(now, heat);
     }
 
+    /** Temperature in °C of a small body without a radiation shield. */
+    double unshielded(Point at, double height) {
+        return spot(at, height).unshielded(now, heat);
+    }
+
     @Override
     public double sunOn(Point at, double height) {
         return now.sun() > 0 ? spot(at, height).sun(now) : 0;

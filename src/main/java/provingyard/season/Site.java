@@ -134,7 +134,8 @@ public final class Site {
                 scenario.weather(), scenario.place(), scenario.season().from(), days, streams, FILES);
     }
 
-    private WeatherSeries ownWeather() {
+    /** The weather of the season as the author wrote it. */
+    WeatherSeries ownWeather() {
         try {
             return ownWeather.join();
         } catch (CompletionException e) {

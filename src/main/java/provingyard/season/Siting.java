@@ -1,20 +1,26 @@
 package provingyard.season;
 
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import provingyard.numeric.Deterministic;
 import provingyard.scenario.Catalogue;
 import provingyard.scenario.Plumbing;
 import provingyard.scenario.Point;
+import provingyard.scenario.SensorKind;
 import provingyard.scenario.YardPlan;
 import provingyard.sensor.FlowBody;
 import provingyard.setup.Mount;
 import provingyard.setup.Placement;
 import provingyard.world.hydraulics.PipePath;
+import provingyard.world.hydraulics.StraightPipe;
+import provingyard.world.weather.Weather;
+import provingyard.world.weather.WeatherSeries;
 import provingyard.world.yard.Yard;
 
 /**
  * Answers about places, for the screen, searches and the sensors' surroundings: what a trainee could measure there.
- * Immutable.
+ * Immutable but for answers that it keeps; safe for several threads.
  */
 public final class Siting {
 
@@ -37,7 +43,11 @@ public final class Siting {
     public record Facts(
             double skyView, double rainShare, boolean sprayReach, double shelter, double toHeat, double[] openSky) {}
 
+    private static final int MINUTES_A_DAY = 1440;
+    private static final int SUN_STEP = 15;
+
     private final Site site;
+    private final Map<SensorKind, Needs> needs = new ConcurrentHashMap<>();
 
     Siting(Site site) {
         this.site = site;
@@ -120,6 +130,47 @@ public final class Siting {
         }
         var wall = site.yard().nearestWall(at.x(), at.y());
         return wall != null && wall.heated() ? Math.min(nearest, wall.distance()) : nearest;
+    }
+
+    /** Hours in which the sun could shine on a place on the season's first day, to the quarter hour. */
+    public double sunHours(Point at, double height) {
+        WeatherSeries weather = site.ownWeather();
+        double hours = 0;
+        for (int minute = 0; minute < MINUTES_A_DAY; minute += SUN_STEP) {
+            Weather now = weather.at(minute);
+            if (now.sunAltitude() > 0) {
+                double lit = site.yard().sunlit(at.x(), at.y(), height, now.sunAltitude(), now.sunBearing());
+                hours += lit * SUN_STEP / 60.0;
+            }
+        }
+        return hours;
+    }
+
+    /** What each kind of sensor needs, over the yard; takes up to some seconds, so not on the window's thread. */
+    public Needs needs(SensorKind kind) {
+        return needs.computeIfAbsent(kind, k -> Needs.of(site, k));
+    }
+
+    /** What was true at a placement's place in the days that a season lived; not on the window's thread. */
+    public Past past(Season lived, Placement placement) {
+        return Past.of(lived, placement);
+    }
+
+    /** How well a place in the ground speaks for its zone; null where no zone's water lands. */
+    public Needs.Spoken spoken(Point at) {
+        return ((Needs.OfSoil) needs(SensorKind.SOIL)).at(site.yard().cellAt(at.x(), at.y()));
+    }
+
+    /** Whether a place on a pipe has straight pipe enough: 10 inner diameters before and 5 behind. */
+    public boolean straightEnough(OnPipe on) {
+        double[] straight = straight(on);
+        double bore = innerDiameter(on.pipe());
+        return straight[0] >= StraightPipe.RULE_UPSTREAM * bore && straight[1] >= StraightPipe.RULE_DOWNSTREAM * bore;
+    }
+
+    /** Where a place on a pipe is. */
+    public Point pointOn(OnPipe on) {
+        return site.waterworks().path(on.pipe()).pointAt(on.along());
     }
 
     /** Whether plants grow at a place. */

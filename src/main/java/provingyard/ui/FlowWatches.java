@@ -1,5 +1,7 @@
 package provingyard.ui;
 
+import java.util.ArrayList;
+import java.util.List;
 import provingyard.setup.FlowWatch;
 
 /** A flow watch in the making: each step gives one with one thing changed. */
@@ -44,6 +46,36 @@ record FlowWatches(FlowWatch watch) {
 
     FlowWatches onUnscheduled(FlowWatch.Action action) {
         return act(watch.onZone(), watch.unscheduled(), action);
+    }
+
+    /** Zones without a typed flow get theirs recorded on their next run, or not. */
+    FlowWatches record(boolean record) {
+        return expect(watch.expected(), record);
+    }
+
+    /** A zone's expected flow in m3/s as typed; NaN to take it back. */
+    FlowWatches expected(String zone, double flow) {
+        List<FlowWatch.Expected> next = new ArrayList<>(watch.expected());
+        next.removeIf(e -> e.zone().equals(zone));
+        if (!Double.isNaN(flow)) {
+            next.add(new FlowWatch.Expected(zone, flow));
+        }
+        return expect(next, watch.record());
+    }
+
+    private FlowWatches expect(List<FlowWatch.Expected> expected, boolean record) {
+        return new FlowWatches(new FlowWatch(
+                watch.sensor(),
+                expected,
+                record,
+                watch.high(),
+                watch.low(),
+                watch.settling(),
+                watch.averaging(),
+                watch.onZone(),
+                watch.unscheduled(),
+                watch.unscheduledAfter(),
+                watch.onUnscheduled()));
     }
 
     private FlowWatches make(String sensor, double high, double low, double settling, double averaging) {

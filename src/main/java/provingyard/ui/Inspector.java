@@ -2,9 +2,10 @@ package provingyard.ui;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.DoubleConsumer;
-import java.util.function.DoubleFunction;
-import java.util.function.ToDoubleFunction;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.function.Consumer;
+import javafx.application.Platform;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -18,7 +19,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
 import provingyard.picture.Icons;
-import provingyard.quantity.Show;
+import provingyard.picture.Theme;
 import provingyard.scenario.SensorKind;
 import provingyard.setup.Cautions;
 import provingyard.setup.FlowWatch;
@@ -26,19 +27,35 @@ import provingyard.setup.Interlock;
 import provingyard.setup.Placement;
 import provingyard.setup.SetUp;
 
-/** Everything about the selected sensor: cautions, settings, what the controller does, and what could be measured there. */
+/**
+ * Everything about the selected sensor: settings and what they would have done, what could be measured at its place, what
+ * the controller does, where it stands in numbers, and cautions. The head stays while the body scrolls.
+ */
 final class Inspector extends VBox {
 
-    /** Connects a setting's row with the set-up. */
-    private record Bound(SettingRow row, ToDoubleFunction<SetUp> get) {}
+    private record Bound(Setting setting, SettingRow row) {}
 
     private final YardModel model;
     private final Words words;
-    private final VBox body = new VBox(10);
+    private final VBox body = new VBox();
+    private final VBox head = new VBox();
+    private final ScrollPane scroll = new ScrollPane(body);
     private final List<Bound> rows = new ArrayList<>();
     private final Label place = new Label();
     private final Label reading = new Label();
-    private final VBox facts = new VBox(6);
+    private final VBox facts = new VBox();
+    private final ExecutorService worker = Executors.newSingleThreadExecutor(work -> {
+        Thread thread = new Thread(work, "hindsight");
+        thread.setDaemon(true);
+        thread.setPriority(Thread.MIN_PRIORITY);
+        return thread;
+    });
+    private final Hindsight hindsight;
+    private final FlowLog flowLog;
+    private Theme theme = Theme.LIGHT;
+    private WouldPlot would;
+    private FlowPanel flow;
+    private PlacePanel numbers;
     private ComboBox<Interlock.Action> action;
     private ComboBox<FlowWatch.Action> onZone;
     private ComboBox<FlowWatch.Action> onUnscheduled;
@@ -48,25 +65,41 @@ final class Inspector extends VBox {
     Inspector(YardModel model, Words words) {
         this.model = model;
         this.words = words;
+        hindsight = new Hindsight(model, worker, Platform::runLater);
+        flowLog = new FlowLog(model, Platform::runLater);
         setId("inspector");
-        getStyleClass().add("sheet");
-        setSpacing(10);
-        setPrefWidth(300);
-        setMinWidth(300);
-        setMaxWidth(300);
+        getStyleClass().addAll("sheet", "inspector");
+        setMinHeight(0);
         setMaxHeight(Region.USE_PREF_SIZE);
-        ScrollPane scroll = new ScrollPane(body);
+        scroll.prefViewportHeightProperty().bind(body.heightProperty());
         scroll.setFitToWidth(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-        body.setStyle("-fx-padding: 0 10 0 0;");
+        scroll.setFocusTraversable(false);
+        body.getStyleClass().add("inspector-body");
+        facts.getStyleClass().add("facts");
         VBox.setVgrow(scroll, Priority.ALWAYS);
-        getChildren().add(scroll);
+        getChildren().addAll(head, scroll);
         setVisible(false);
         model.selectedProperty().addListener(o -> rebuild());
         model.draftProperty().addListener(o -> refresh());
         model.frameProperty().addListener(o -> showReading());
+        hindsight.pastProperty().addListener(o -> showWould());
         words.languageChanges().addListener(o -> rebuild());
         words.units().addListener(o -> rebuild());
+    }
+
+    void theme(Theme next) {
+        theme = next;
+        if (would != null) {
+            would.theme(next);
+        }
+        if (flow != null) {
+            flow.theme(next);
+        }
+    }
+
+    void dispose() {
+        worker.shutdownNow();
     }
 
     private void rebuild() {
@@ -75,22 +108,66 @@ final class Inspector extends VBox {
         setVisible(placement != null);
         rows.clear();
         body.getChildren().clear();
+        head.getChildren().clear();
         action = null;
         onZone = null;
         onUnscheduled = null;
+        would = null;
+        flow = null;
+        numbers = null;
+        boolean another = id == null || !id.equals(shown);
         shown = placement == null ? null : id;
         if (placement == null) {
             return;
         }
-        body.getChildren().addAll(header(placement), reading);
-        settings(placement);
-        if (placement.kind() == SensorKind.FLOW) {
-            flowWatch();
+        head.getChildren().add(header(placement));
+        build(placement);
+        if (another) {
+            scroll.setVvalue(0);
+        }
+        theme(theme);
+        refresh();
+    }
+
+    private void build(Placement placement) {
+        boolean watched = placement.kind() == SensorKind.FLOW;
+        Setting.of(placement, model.site().siting()).stream()
+                .filter(s -> s.basic() || !model.firstSteps())
+                .filter(s -> !s.key().equals("setting.height"))
+                .forEach(s -> add(s, v -> preview(s, v)));
+        if (watched) {
+            flow = new FlowPanel(model, words, flowLog);
+            body.getChildren().add(flow);
+            Setting.ofFlowWatch().forEach(s -> add(s, v -> previewWatch(s, v)));
+        } else {
+            would = new WouldPlot(words);
+            body.getChildren().add(would);
+        }
+        body.getChildren().addAll(new Hairline(), facts);
+        if (watched) {
+            watchActions();
         } else {
             interlock(placement);
         }
-        body.getChildren().addAll(new Hairline(), facts, new Hairline(), cautions(placement), removal(id));
-        refresh();
+        numbers = new PlacePanel(model, words, placement);
+        body.getChildren().addAll(new Hairline(), numbers, removal(placement.id()), cautions(placement));
+    }
+
+    private void preview(Setting setting, double value) {
+        SetUp moved = setting.put().into(model.setUp(), shown, value);
+        if (would != null) {
+            would.show(hindsight.pastProperty().get(), moved.sensor(shown).orElseThrow(), lived());
+        }
+    }
+
+    private void previewWatch(Setting setting, double value) {
+        flow.preview(setting.put().into(model.setUp(), shown, value).flowWatch());
+    }
+
+    private long lived() {
+        return model.frameProperty().get() == null
+                ? 0
+                : model.frameProperty().get().lived();
     }
 
     private Node header(Placement placement) {
@@ -99,9 +176,11 @@ final class Inspector extends VBox {
         Label name = new Label(words.say("sensor." + placement.kind().name()));
         name.getStyleClass().add("section-title");
         name.setWrapText(true);
+        name.setMinHeight(Region.USE_PREF_SIZE);
         place.getStyleClass().setAll("label", "small", "ink2");
         place.setWrapText(true);
-        VBox texts = new VBox(name, place);
+        place.setMinHeight(Region.USE_PREF_SIZE);
+        VBox texts = new VBox(name, place, reading);
         HBox.setHgrow(texts, Priority.ALWAYS);
         Button close = new Button();
         close.setId("inspector-close");
@@ -109,142 +188,22 @@ final class Inspector extends VBox {
         close.getStyleClass().add("quiet");
         close.setAccessibleText(words.say("inspector.close"));
         close.setOnAction(e -> model.selectedProperty().set(null));
-        HBox box = new HBox(10, disc, texts, close);
+        HBox box = new HBox(disc, texts, close);
+        box.getStyleClass().add("inspector-head");
         box.setAlignment(Pos.CENTER_LEFT);
-        reading.getStyleClass().setAll("label", "ink2");
+        reading.getStyleClass().setAll("label", "small", "ink2");
         reading.setWrapText(true);
+        reading.setMinHeight(Region.USE_PREF_SIZE);
         return box;
     }
 
-    private void settings(Placement placement) {
-        switch (placement.kind()) {
-            case RAIN -> {
-                row("setting.rainTrip", Show.DEPTH, 0.003, 0.025, u -> rain(u).trip(), v -> {
-                    Placement.Rain r = rain(model.setUp());
-                    return new Placement.Rain(r.id(), r.at(), r.mount(), r.height(), v, r.vent());
-                });
-                row("setting.vent", Show.FRACTION, 0, 1, u -> rain(u).vent(), v -> {
-                    Placement.Rain r = rain(model.setUp());
-                    return new Placement.Rain(r.id(), r.at(), r.mount(), r.height(), r.trip(), v);
-                });
-                row("setting.height", Show.LENGTH, 0.3, 8, u -> rain(u).height(), v -> {
-                    Placement.Rain r = rain(model.setUp());
-                    return new Placement.Rain(r.id(), r.at(), r.mount(), v, r.trip(), r.vent());
-                });
-            }
-            case WIND -> wind();
-            case FREEZE -> freeze();
-            case FLOW -> flow();
-            case SOIL -> soil();
-        }
-    }
-
-    private void wind() {
-        row("setting.windTrip", Show.SPEED, 2, 12, u -> wind(u).trip(), v -> {
-            Placement.Wind w = wind(model.setUp());
-            double rearm = Math.min(w.rearm(), v);
-            return new Placement.Wind(w.id(), w.at(), w.mount(), w.height(), v, rearm, w.averaging(), w.hold());
-        });
-        row("setting.windRearm", Show.SPEED, 1, 12, u -> wind(u).rearm(), v -> {
-            Placement.Wind w = wind(model.setUp());
-            return new Placement.Wind(
-                    w.id(), w.at(), w.mount(), w.height(), w.trip(), Math.min(v, w.trip()), w.averaging(), w.hold());
-        });
-        row("setting.averaging", Show.DURATION, 60, 3600, u -> wind(u).averaging(), v -> {
-            Placement.Wind w = wind(model.setUp());
-            return new Placement.Wind(w.id(), w.at(), w.mount(), w.height(), w.trip(), w.rearm(), v, w.hold());
-        });
-        row("setting.hold", Show.DURATION, 0, 7200, u -> wind(u).hold(), v -> {
-            Placement.Wind w = wind(model.setUp());
-            return new Placement.Wind(w.id(), w.at(), w.mount(), w.height(), w.trip(), w.rearm(), w.averaging(), v);
-        });
-        row("setting.height", Show.LENGTH, 0.5, 10, u -> wind(u).height(), v -> {
-            Placement.Wind w = wind(model.setUp());
-            return new Placement.Wind(w.id(), w.at(), w.mount(), v, w.trip(), w.rearm(), w.averaging(), w.hold());
-        });
-    }
-
-    private void freeze() {
-        row("setting.freezeBelow", Show.TEMPERATURE, -2, 6, u -> freeze(u).below(), v -> {
-            Placement.Freeze f = freeze(model.setUp());
-            return new Placement.Freeze(f.id(), f.at(), f.mount(), f.height(), v, Math.max(f.rearm(), v));
-        });
-        row("setting.freezeRearm", Show.TEMPERATURE, -2, 10, u -> freeze(u).rearm(), v -> {
-            Placement.Freeze f = freeze(model.setUp());
-            return new Placement.Freeze(f.id(), f.at(), f.mount(), f.height(), f.below(), Math.max(v, f.below()));
-        });
-        row("setting.height", Show.LENGTH, 0.1, 8, u -> freeze(u).height(), v -> {
-            Placement.Freeze f = freeze(model.setUp());
-            return new Placement.Freeze(f.id(), f.at(), f.mount(), v, f.below(), f.rearm());
-        });
-    }
-
-    private void flow() {
-        row("setting.flowSize", Show.DEPTH, 0.019, 0.1016, u -> flow(u).size(), v -> {
-            Placement.Flow f = flow(model.setUp());
-            return model.site().siting().flowSensor(f.id(), new provingyard.season.Siting.OnPipe(f.on(), f.along()), v);
-        });
-        row("setting.pulses", Show.PULSES, 0.5, 80, u -> flow(u).pulses(), v -> {
-            Placement.Flow f = flow(model.setUp());
-            return new Placement.Flow(f.id(), f.on(), f.along(), f.size(), v, f.offset());
-        });
-    }
-
-    private void soil() {
-        row("setting.soilWet", Show.FRACTION, 0.05, 0.5, u -> soil(u).wet(), v -> {
-            Placement.Soil s = soil(model.setUp());
-            return new Placement.Soil(s.id(), s.at(), s.depth(), s.soil(), Math.min(s.dry(), v), v);
-        });
-        row("setting.soilDry", Show.FRACTION, 0.02, 0.5, u -> soil(u).dry(), v -> {
-            Placement.Soil s = soil(model.setUp());
-            return new Placement.Soil(s.id(), s.at(), s.depth(), s.soil(), Math.min(v, s.wet()), s.wet());
-        });
-        row("setting.soilDepth", Show.SHORT_LENGTH, 0.03, 0.4, u -> soil(u).depth(), v -> {
-            Placement.Soil s = soil(model.setUp());
-            return new Placement.Soil(s.id(), s.at(), v, s.soil(), s.dry(), s.wet());
-        });
-    }
-
-    private Placement.Rain rain(SetUp u) {
-        return (Placement.Rain) u.sensor(shown).orElseThrow();
-    }
-
-    private Placement.Wind wind(SetUp u) {
-        return (Placement.Wind) u.sensor(shown).orElseThrow();
-    }
-
-    private Placement.Freeze freeze(SetUp u) {
-        return (Placement.Freeze) u.sensor(shown).orElseThrow();
-    }
-
-    private Placement.Flow flow(SetUp u) {
-        return (Placement.Flow) u.sensor(shown).orElseThrow();
-    }
-
-    private Placement.Soil soil(SetUp u) {
-        return (Placement.Soil) u.sensor(shown).orElseThrow();
-    }
-
-    private void row(
-            String key,
-            Show show,
-            double least,
-            double most,
-            ToDoubleFunction<SetUp> get,
-            DoubleFunction<Placement> with) {
-        add(
-                key,
-                show,
-                least,
-                most,
-                get,
-                v -> model.decide("step.set", model.setUp().with(with.apply(v)), key));
-    }
-
-    private void add(
-            String key, Show show, double least, double most, ToDoubleFunction<SetUp> get, DoubleConsumer set) {
-        SettingRow row = new SettingRow(new SettingRow.Setting(key, show, least, most), words, set);
-        rows.add(new Bound(row, get));
+    private void add(Setting setting, Consumer<Double> preview) {
+        SettingRow row = new SettingRow(
+                setting,
+                words,
+                preview::accept,
+                v -> model.decide("step.set", setting.put().into(model.setUp(), shown, v), setting.key()));
+        rows.add(new Bound(setting, row));
         body.getChildren().add(row);
     }
 
@@ -260,32 +219,14 @@ final class Inspector extends VBox {
                     .orElse(List.of());
             model.decide("step.interlock", model.setUp().with(new Interlock(shown, chosen, zones)), shown);
         });
-        body.getChildren().add(labelled("inspector.when." + placement.kind().name(), action));
+        body.getChildren().add(acting("inspector.when." + placement.kind().name(), action));
     }
 
-    private void flowWatch() {
-        add("setting.flowHigh", Show.FRACTION, 1.03, 2, u -> u.flowWatch().high(), v -> watch(w -> w.high(v)));
-        add("setting.flowLow", Show.FRACTION, 0, 0.95, u -> u.flowWatch().low(), v -> watch(w -> w.low(v)));
-        add("setting.settling", Show.DURATION, 0, 600, u -> u.flowWatch().settling(), v -> watch(w -> w.settling(v)));
-        add(
-                "setting.averaging",
-                Show.DURATION,
-                60,
-                600,
-                u -> u.flowWatch().averaging(),
-                v -> watch(w -> w.averaging(v)));
-        add(
-                "setting.unscheduled",
-                Show.FLOW,
-                0.5e-3 / 60,
-                1e-3,
-                u -> u.flowWatch().unscheduled(),
-                v -> watch(w -> w.unscheduled(v)));
+    private void watchActions() {
         List<FlowWatch.Action> all = List.of(FlowWatch.Action.values());
         onZone = combo("on-zone", all, "watch.", chosen -> watch(w -> w.onZone(chosen)));
         onUnscheduled = combo("on-unscheduled", all, "watch.", chosen -> watch(w -> w.onUnscheduled(chosen)));
-        body.getChildren()
-                .addAll(labelled("inspector.onZone", onZone), labelled("inspector.onUnscheduled", onUnscheduled));
+        body.getChildren().addAll(acting("inspector.onZone", onZone), acting("inspector.onUnscheduled", onUnscheduled));
     }
 
     private void watch(java.util.function.UnaryOperator<FlowWatches> change) {
@@ -294,12 +235,11 @@ final class Inspector extends VBox {
         model.decide("step.watch", model.setUp().with(next.watch()));
     }
 
-    private <T extends Enum<T>> ComboBox<T> combo(
-            String id, List<T> values, String prefix, java.util.function.Consumer<T> onChosen) {
+    private <T extends Enum<T>> ComboBox<T> combo(String id, List<T> values, String prefix, Consumer<T> onChosen) {
         ComboBox<T> combo = new ComboBox<>();
         combo.setId(id);
         combo.getItems().setAll(values);
-        combo.setMaxWidth(Double.MAX_VALUE);
+        combo.getStyleClass().add("act");
         combo.setConverter(new StringConverter<>() {
             @Override
             public String toString(T value) {
@@ -319,17 +259,25 @@ final class Inspector extends VBox {
         return combo;
     }
 
-    private Node labelled(String key, ComboBox<?> combo) {
-        Label label = new Label(words.say(key));
-        label.getStyleClass().add("strong");
-        label.setWrapText(true);
-        label.setLabelFor(combo);
+    /** A row that says what the controller does; the choice under its name, as both may be long. */
+    private Node acting(String key, ComboBox<?> combo) {
+        Label text = new Label(words.say(key));
+        text.setWrapText(true);
+        text.setMinHeight(Region.USE_PREF_SIZE);
+        text.setLabelFor(combo);
         combo.setAccessibleText(words.say(key));
-        return new VBox(4, label, combo);
+        combo.setMaxWidth(Double.MAX_VALUE);
+        IconNode hand = IconNode.of("hand", 16);
+        hand.getStyleClass().add("quiet-ink");
+        VBox texts = new VBox(text, combo);
+        HBox.setHgrow(texts, Priority.ALWAYS);
+        HBox row = new HBox(hand, texts);
+        row.getStyleClass().add("fact-row");
+        return row;
     }
 
     private Node cautions(Placement placement) {
-        VBox box = new VBox(6);
+        VBox box = new VBox();
         box.setId("cautions");
         box.getStyleClass().add("caution");
         Label title = new Label(words.say("inspector.cautions"));
@@ -339,6 +287,7 @@ final class Inspector extends VBox {
         for (String key : Cautions.of(placement)) {
             Label line = new Label(Cautions.text(key, words.language()));
             line.setWrapText(true);
+            line.setMinHeight(Region.USE_PREF_SIZE);
             line.getStyleClass().add("small");
             box.getChildren().add(line);
         }
@@ -349,6 +298,7 @@ final class Inspector extends VBox {
         Button remove = new Button(words.say("inspector.remove"));
         remove.setId("remove-sensor");
         remove.setMaxWidth(Double.MAX_VALUE);
+        remove.setDisable(model.locked());
         remove.setOnAction(e -> model.remove(id));
         return remove;
     }
@@ -363,7 +313,7 @@ final class Inspector extends VBox {
             return;
         }
         boolean open = !model.locked();
-        rows.forEach(b -> b.row().show(b.get().applyAsDouble(model.setUp()), open));
+        rows.forEach(b -> b.row().show(b.setting().get().of(model.setUp(), shown), open));
         filling = true;
         if (action != null) {
             action.setValue(model.setUp().interlocks().stream()
@@ -380,10 +330,20 @@ final class Inspector extends VBox {
             onUnscheduled.setDisable(!open);
         }
         filling = false;
+        numbers.refresh(placement);
         SiteFacts siteFacts = new SiteFacts(model, words);
         place.setText(siteFacts.place(placement));
         facts.getChildren().setAll(siteFacts.rows(placement));
         showReading();
+        showWould();
+    }
+
+    private void showWould() {
+        if (would != null && shown != null) {
+            model.setUp()
+                    .sensor(shown)
+                    .ifPresent(p -> would.show(hindsight.pastProperty().get(), p, lived()));
+        }
     }
 
     private void showReading() {

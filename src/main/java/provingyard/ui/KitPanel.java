@@ -1,10 +1,15 @@
 package provingyard.ui;
 
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import javafx.geometry.Pos;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.GridPane;
@@ -15,13 +20,15 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import provingyard.picture.Icons;
 import provingyard.picture.Layer;
-import provingyard.quantity.Display;
 import provingyard.quantity.Show;
 import provingyard.scenario.Kit;
 import provingyard.scenario.Point;
 import provingyard.scenario.SensorKind;
 
-/** The sensors that may be carried in: dragged onto the yard, or taken in hand by keys and carried with the arrows. */
+/**
+ * The sensors that may be carried in: dragged onto the yard, or taken in hand by keys and carried with the arrows; the
+ * layers of the plan; and, in their place when asked for, the list of all devices.
+ */
 final class KitPanel extends VBox {
 
     private final YardModel model;
@@ -29,36 +36,38 @@ final class KitPanel extends VBox {
     private final YardPane yard;
     private final Map<SensorKind, Row> rows = new EnumMap<>(SensorKind.class);
     private final Map<Layer, CheckBox> layers = new EnumMap<>(Layer.class);
+    private final ToggleButton listing = new ToggleButton();
+    private final DeviceList devices;
+    private final ScrollPane scroll = new ScrollPane();
 
     KitPanel(YardModel model, Words words, YardPane yard) {
         this.model = model;
         this.words = words;
         this.yard = yard;
+        devices = new DeviceList(model, words);
         setId("kit");
         getStyleClass().addAll("sheet", "kit");
-        setSpacing(2);
-        setPrefWidth(196);
-        setMinWidth(196);
-        setMaxWidth(196);
+        setMinHeight(0);
         setMaxHeight(Region.USE_PREF_SIZE);
-        Label title = new Label();
-        words.bind(title.textProperty(), "kit.title");
-        title.getStyleClass().add("section-title");
-        title.setStyle("-fx-padding: 2 0 6 6;");
-        getChildren().add(title);
+        VBox body = new VBox();
+        body.getStyleClass().add("kit-body");
         for (SensorKind kind : SensorKind.values()) {
             if (model.scenario().kit().item(kind) != null) {
                 Row row = new Row(kind);
                 rows.put(kind, row);
-                getChildren().add(row);
+                body.getChildren().add(row);
             }
         }
-        getChildren().add(new Hairline());
         Label layerTitle = new Label();
         words.bind(layerTitle.textProperty(), "layers.title");
-        layerTitle.getStyleClass().addAll("small", "strong", "ink2");
-        layerTitle.setStyle("-fx-padding: 6 0 4 6;");
-        getChildren().addAll(layerTitle, layerGrid());
+        layerTitle.getStyleClass().addAll("small", "strong", "ink2", "kit-heading");
+        body.getChildren().addAll(new Hairline(), layerTitle, layerGrid());
+        scroll.setContent(body);
+        scroll.setFitToWidth(true);
+        scroll.setFocusTraversable(false);
+        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        scroll.prefViewportHeightProperty().bind(body.heightProperty());
+        getChildren().addAll(head(), scroll);
         model.draftProperty().addListener(o -> refresh());
         model.frameProperty().addListener(o -> refresh());
         model.handProperty().addListener(o -> refresh());
@@ -68,23 +77,77 @@ final class KitPanel extends VBox {
         refresh();
     }
 
+    private HBox head() {
+        Label title = new Label();
+        words.bind(title.textProperty(), "kit.title");
+        title.getStyleClass().add("section-title");
+        title.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(title, Priority.ALWAYS);
+        listing.setId("kit-list");
+        listing.getStyleClass().add("kit-list");
+        words.bind(listing.textProperty(), "kit.list");
+        listing.setGraphic(keyCap("L"));
+        listing.setContentDisplay(javafx.scene.control.ContentDisplay.RIGHT);
+        listing.accessibleTextProperty().bind(words.live("kit.listAccessible"));
+        listing.setOnAction(e -> showDevices(listing.isSelected()));
+        HBox head = new HBox(title, listing);
+        head.setAlignment(Pos.CENTER_LEFT);
+        head.getStyleClass().add("kit-head");
+        return head;
+    }
+
+    /** Shows the list of devices instead of the kit, or the kit again. */
+    void toggleDevices() {
+        showDevices(!listing.isSelected());
+    }
+
+    private void showDevices(boolean shown) {
+        listing.setSelected(shown);
+        getChildren().remove(1);
+        getChildren().add(shown ? devices : scroll);
+        if (shown) {
+            devices.requestFocus();
+        } else {
+            yard.requestFocus();
+        }
+    }
+
+    private static Label keyCap(String key) {
+        Label cap = new Label(key);
+        cap.getStyleClass().add("key-cap");
+        return cap;
+    }
+
+    /** Layers that this site has a use for. */
+    private List<Layer> shownLayers() {
+        return Stream.of(Layer.values())
+                .filter(l -> !model.firstSteps()
+                        || switch (l) {
+                            case SHELTER -> model.scenario().kit().wind() != null;
+                            case COLD -> model.scenario().kit().freeze() != null;
+                            default -> true;
+                        })
+                .toList();
+    }
+
     private GridPane layerGrid() {
         GridPane grid = new GridPane();
-        grid.setHgap(4);
-        grid.setVgap(6);
-        grid.setStyle("-fx-padding: 0 0 2 6;");
+        grid.getStyleClass().add("layer-grid");
         int i = 0;
-        for (Layer layer : Layer.values()) {
-            if (layer == Layer.SHELTER) {
-                continue;
-            }
+        for (Layer layer : shownLayers()) {
             CheckBox box = new CheckBox();
             box.setId("layer-" + layer.name());
             words.bind(box.textProperty(), "layer." + layer.name());
             box.setOnAction(e -> model.toggle(layer));
-            box.setMinWidth(86);
+            box.setMaxWidth(Double.MAX_VALUE);
+            Label cap = keyCap(Integer.toString(layer.ordinal() + 1));
+            HBox.setHgrow(box, Priority.ALWAYS);
+            box.setMinWidth(0);
+            cap.setMinWidth(Region.USE_PREF_SIZE);
+            HBox cell = new HBox(box, cap);
+            cell.setAlignment(Pos.CENTER_LEFT);
             layers.put(layer, box);
-            grid.add(box, i % 2, i / 2);
+            grid.add(cell, i % 2, i / 2);
             i++;
         }
         return grid;
@@ -106,6 +169,8 @@ final class KitPanel extends VBox {
         private final SensorKind kind;
         private final Label placed = new Label();
         private final Label price = new Label();
+        private final Label lock = new Label();
+        private final Tooltip whole = new Tooltip();
 
         Row(SensorKind kind) {
             this.kind = kind;
@@ -118,15 +183,31 @@ final class KitPanel extends VBox {
             words.bind(name.textProperty(), "kind." + kind.name());
             name.getStyleClass().add("strong");
             name.setWrapText(true);
+            name.setMinHeight(Region.USE_PREF_SIZE);
             price.getStyleClass().addAll("small", "ink2");
-            VBox texts = new VBox(name, price);
+            placed.getStyleClass().addAll("small", "strong", "ink2");
+            for (Label label : new Label[] {price, placed, lock}) {
+                label.setMinWidth(Region.USE_PREF_SIZE);
+            }
+            lock.setId("kit-lock-" + kind.name());
+            lock.getStyleClass().addAll("small", "ink2");
+            IconNode sign = IconNode.of("lock", 12);
+            sign.getStyleClass().add("quiet-ink");
+            lock.setGraphic(sign);
+            for (Label label : new Label[] {price, placed, lock}) {
+                label.managedProperty().bind(label.visibleProperty());
+            }
+            Region gap = new Region();
+            HBox.setHgrow(gap, Priority.ALWAYS);
+            HBox second = new HBox(price, lock, gap, placed);
+            VBox texts = new VBox(name, second);
             texts.setAlignment(Pos.CENTER_LEFT);
             HBox.setHgrow(texts, Priority.ALWAYS);
             texts.setMinWidth(0);
-            placed.getStyleClass().add("small");
-            placed.setMinWidth(Region.USE_PREF_SIZE);
+            whole.textProperty().bind(accessibleTextProperty());
+            Tooltip.install(this, whole);
             setAlignment(Pos.CENTER_LEFT);
-            getChildren().addAll(icon, texts, placed);
+            getChildren().addAll(icon, texts);
             setOnMouseDragged(this::dragged);
             setOnMouseReleased(this::released);
             setOnKeyPressed(e -> {
@@ -157,6 +238,7 @@ final class KitPanel extends VBox {
                 take();
             } else if (!onPanel && yard.covers(e.getSceneX(), e.getSceneY())) {
                 model.place();
+                model.drop();
             } else {
                 model.drop();
             }
@@ -165,8 +247,16 @@ final class KitPanel extends VBox {
         void refresh() {
             Kit.Item item = model.scenario().kit().item(kind);
             int count = model.setUp().of(kind).size();
-            price.setText(Display.of(words.units().get(), words.language()).text(Show.MONEY, item.price()));
+            price.setText(words.display().text(Show.MONEY, item.price()));
             placed.setText(count > 0 ? words.say("kit.placed", count) : "");
+            String why = model.whyNoMore(kind);
+            String reason = why == null
+                    ? ""
+                    : words.say(why, count, item.most(), words.display().text(Show.MONEY, model.budgetLeft()));
+            lock.setVisible(why != null);
+            lock.setText(why == null ? "" : words.say(why + "Short", count, item.most()));
+            placed.setVisible(why == null && count > 0);
+            price.setVisible(why == null || count == 0);
             boolean inHand = model.handProperty().get() != null
                     && model.handProperty().get().kind() == kind
                     && model.handProperty().get().moving() == null;
@@ -175,10 +265,11 @@ final class KitPanel extends VBox {
                 getStyleClass().add("in-hand");
             }
             setAccessibleText(words.say(
-                    model.mayPlace(kind) ? "kit.accessible" : "kit.accessibleNot",
+                    why == null ? "kit.accessible" : "kit.accessibleNot",
                     words.say("kind." + kind.name()),
                     price.getText(),
-                    count));
+                    count,
+                    reason));
         }
     }
 }

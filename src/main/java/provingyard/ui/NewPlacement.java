@@ -15,6 +15,11 @@ import provingyard.setup.SetUp;
 /** A sensor as it comes out of its box: usual settings (common practice, no source), put where the hand let go. */
 final class NewPlacement {
 
+    private static final double RAIN_HEIGHT = 2.1;
+    private static final double WIND_HEIGHT = 3;
+    private static final double FREEZE_HEIGHT = 1.8;
+    private static final double SOIL_DEPTH = 0.1;
+
     private final Scenario scenario;
     private final Siting siting;
 
@@ -23,14 +28,24 @@ final class NewPlacement {
         this.siting = siting;
     }
 
+    /** Height in m at which a kind is usually mounted; 0 for those in the ground. */
+    static double height(SensorKind kind) {
+        return switch (kind) {
+            case RAIN -> RAIN_HEIGHT;
+            case WIND -> WIND_HEIGHT;
+            case FREEZE -> FREEZE_HEIGHT;
+            default -> 0;
+        };
+    }
+
     /** The set-up with one more sensor of a kind at a place, and what the controller usually does with it. */
     SetUp placed(SetUp setUp, SensorKind kind, Point at) {
         String id = freeId(setUp, kind);
         Placement placement =
                 switch (kind) {
-                    case RAIN -> new Placement.Rain(id, at, mountAt(at, Mount.POST), 2.1, 0.00635, 0.5);
-                    case WIND -> new Placement.Wind(id, at, mountAt(at, Mount.POST), 3.0, 4.5, 3.6, 600, 600);
-                    case FREEZE -> new Placement.Freeze(id, at, mountAt(at, Mount.POST), 1.8, 0.0, 1.5);
+                    case RAIN -> new Placement.Rain(id, at, mountAt(at, Mount.POST), RAIN_HEIGHT, 0.00635, 0.5);
+                    case WIND -> new Placement.Wind(id, at, mountAt(at, Mount.POST), WIND_HEIGHT, 4.5, 3.6, 600, 600);
+                    case FREEZE -> new Placement.Freeze(id, at, mountAt(at, Mount.POST), FREEZE_HEIGHT, 0.0, 1.5);
                     case FLOW -> flow(id, at);
                     case SOIL -> soil(id, at);
                 };
@@ -80,7 +95,7 @@ final class NewPlacement {
     private Placement.Soil soil(String id, Point at) {
         double wet = siting.volumeShare(at, 0.8);
         double dry = siting.volumeShare(at, 0.5);
-        return new Placement.Soil(id, at, 0.1, siting.soil(at), dry, wet);
+        return new Placement.Soil(id, at, SOIL_DEPTH, siting.soil(at), dry, wet);
     }
 
     private Mount mountAt(Point at, Mount wanted) {

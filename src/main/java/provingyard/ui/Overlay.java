@@ -11,10 +11,9 @@ import javafx.scene.image.PixelBuffer;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import provingyard.picture.Java2DSurface;
-import provingyard.picture.Surface;
 
 /**
- * A transparent picture over the plan, drawn anew as often as wished. Many thin strokes spread over a wide picture cost
+ * A picture on the window that is drawn anew as often as wished. Many thin strokes spread over a wide picture cost
  * the toolkit's software canvas a mask of all of it for each; here they cost what they cover. Two buffers take turns, so
  * that none is drawn on while the renderer reads it.
  */
@@ -59,10 +58,25 @@ final class Overlay {
         node.setFitHeight(h / pixels);
     }
 
-    /** Draws it anew. */
-    void draw(Consumer<Surface> painter) {
+    /** Draws it anew over opaque pixels of just its size. */
+    void draw(int[] ground, Consumer<Java2DSurface> painter) {
+        System.arraycopy(ground, 0, spare.data(), 0, ground.length);
+        paint(painter);
+    }
+
+    /** Whether a picture has just its size. */
+    boolean fits(int width, int height) {
+        return spare.picture().getWidth() == width && spare.picture().getHeight() == height;
+    }
+
+    /** Draws it anew on nothing. */
+    void draw(Consumer<Java2DSurface> painter) {
+        Arrays.fill(spare.data(), 0);
+        paint(painter);
+    }
+
+    private void paint(Consumer<Java2DSurface> painter) {
         Buffer next = spare;
-        Arrays.fill(next.data(), 0);
         Java2DSurface surface = new Java2DSurface(next.picture());
         surface.scale(density, density);
         painter.accept(surface);

@@ -1,20 +1,24 @@
 package provingyard.ui;
 
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import javafx.geometry.Pos;
-import javafx.scene.canvas.Canvas;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
-import javafx.scene.input.KeyCode;
+import javafx.scene.control.Tooltip;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import javafx.scene.shape.Line;
 import provingyard.picture.RibbonData;
 import provingyard.picture.RibbonPainter;
 import provingyard.picture.RibbonView;
@@ -26,45 +30,82 @@ import provingyard.season.Snapshot;
 final class RibbonPane extends VBox {
 
     private static final int DAY = 1440;
+    private static final int HOUR = 60;
+    private static final double NEXT_TO_POINTER = 14;
+    private static final double ABOVE_BAND = 44;
+    private static final double TOP_OF_LANES = 16;
 
     private final YardModel model;
     private final Words words;
-    private final Canvas canvas = new Canvas();
-    private final Pane band = new Pane(canvas);
+    private final Overlay picture = new Overlay();
+    private final Pane band = new Pane(picture.node());
     private final Button play = new Button();
     private final Label status = new Label();
     private final RibbonStory story;
+    private final RibbonWindow window;
+    private final Line pointer = new Line();
+    private final VBox plate = new VBox(2);
     private Theme theme = Theme.LIGHT;
     private int days = 10;
+    private double hover = Double.NaN;
     private RibbonData data;
     private RibbonView view;
     private SeasonPlayer.Frame drawn;
 
-    RibbonPane(YardModel model, Words words) {
+    /**
+     * Makes the ribbon.
+     *
+     * @param prove opens the tests of the sensors
+     * @param records opens the controller's records
+     */
+    RibbonPane(YardModel model, Words words, Runnable prove, Runnable records) {
         this.model = model;
         this.words = words;
         story = new RibbonStory(model, words);
+        window = new RibbonWindow(story.whole(), (long) days * DAY);
         setId("ribbon");
         getStyleClass().add("ribbon");
         band.setFocusTraversable(true);
         band.setId("ribbon-band");
         band.setMinHeight(60);
-        band.setAccessibleText(words.say("ribbon.accessible"));
-        canvas.widthProperty().bind(band.widthProperty());
+        band.accessibleTextProperty().bind(words.live("ribbon.accessible"));
         band.setOnMousePressed(this::scrub);
         band.setOnMouseDragged(this::scrub);
-        band.setOnKeyPressed(e -> {
-            long now = model.frameProperty().get().snapshot().tick();
-            long step = e.isShiftDown() ? DAY : 60;
-            if (e.getCode() == KeyCode.LEFT) {
-                model.player().show(Math.max(0, now - step));
-                e.consume();
-            } else if (e.getCode() == KeyCode.RIGHT) {
-                model.player().show(now + step);
-                e.consume();
+        band.setOnMouseMoved(e -> point(e.getX()));
+        band.setOnMouseExited(e -> point(Double.NaN));
+        band.setOnKeyPressed(this::key);
+        band.getChildren().addAll(pointer, plate);
+        pointer.getStyleClass().add("ribbon-pointer");
+        plate.setId("ribbon-plate");
+        plate.getStyleClass().add("plate");
+        for (Node node : List.of(pointer, plate)) {
+            node.setMouseTransparent(true);
+            node.setManaged(false);
+            node.setVisible(false);
+        }
+        getChildren().addAll(controls(prove, records), band);
+    }
+
+    private void key(KeyEvent e) {
+        SeasonPlayer player = model.player();
+        SeasonPlayer.Frame frame = model.frameProperty().get();
+        long now = frame.snapshot().tick();
+        long step = e.isShiftDown() ? DAY : HOUR;
+        if (e.isShortcutDown() || e.isAltDown()) {
+            return;
+        }
+        switch (e.getCode()) {
+            case LEFT -> player.show(Math.max(0, now - step));
+            case RIGHT -> player.show(now + step);
+            case HOME -> player.show(0);
+            case END -> player.show(frame.lived());
+            case COMMA -> player.previousEvent();
+            case PERIOD -> player.nextEvent();
+            default -> {
+                return;
             }
-        });
-        getChildren().addAll(controls(), band);
+        }
+        e.consume();
     }
 
     void theme(Theme next) {
@@ -72,27 +113,43 @@ final class RibbonPane extends VBox {
         drawn = null;
     }
 
-    private HBox controls() {
+    private HBox controls(Runnable prove, Runnable records) {
         play.setId("play");
         play.getStyleClass().add("main");
         play.setMinWidth(110);
         play.setOnAction(e -> model.togglePlay());
-        Button next = new Button();
-        next.setId("next-event");
-        next.setGraphic(IconNode.of("next", 16));
-        next.getStyleClass().add("quiet");
-        next.setMinWidth(Region.USE_PREF_SIZE);
-        words.bind(next.textProperty(), "ribbon.next");
-        next.setOnAction(e -> model.player().nextEvent());
+        Button next =
+                quiet("next-event", "next", "ribbon.next", () -> model.player().nextEvent());
+        Button tests = quiet("open-prove", "ok", "prove.title", prove);
+        tests.setTooltip(tip("prove.open"));
+        Button log = quiet("open-records", "log", "ribbon.records", records);
+        log.setTooltip(tip("records.open"));
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
         status.getStyleClass().add("ink2");
         HBox.setHgrow(status, Priority.SOMETIMES);
         status.setMinWidth(0);
-        HBox box = new HBox(10, play, speeds(), next, gap, status, spans());
+        HBox box = new HBox(10, play, speeds(), next, tests, log, gap, status, spans());
         box.getStyleClass().add("ribbon-bar");
         box.setAlignment(Pos.CENTER_LEFT);
         return box;
+    }
+
+    private Button quiet(String id, String icon, String key, Runnable action) {
+        Button button = new Button();
+        button.setId(id);
+        button.setGraphic(IconNode.of(icon, 16));
+        button.getStyleClass().add("quiet");
+        button.setMinWidth(Region.USE_PREF_SIZE);
+        words.bind(button.textProperty(), key);
+        button.setOnAction(e -> action.run());
+        return button;
+    }
+
+    private Tooltip tip(String key) {
+        Tooltip tip = new Tooltip();
+        words.bind(tip.textProperty(), key);
+        return tip;
     }
 
     private HBox speeds() {
@@ -100,15 +157,15 @@ final class RibbonPane extends VBox {
         HBox box = new HBox();
         box.getStyleClass().add("segments");
         for (Speed speed : Speed.values()) {
-            ToggleButton button = new ToggleButton(speed == Speed.MOST ? "" : speed.sign());
-            if (speed == Speed.MOST) {
-                words.bind(button.textProperty(), "ribbon.most");
-            }
+            ToggleButton button = new ToggleButton();
+            words.bind(button.textProperty(), "speed." + speed.name());
             button.setId("speed-" + speed.name());
             button.setToggleGroup(group);
             button.setSelected(model.speedProperty().get() == speed);
             button.setMinWidth(Region.USE_PREF_SIZE);
-            button.accessibleTextProperty().bind(words.live("ribbon.speed", speed.sign()));
+            Tooltip tip = tip("speed.long." + speed.name());
+            button.setTooltip(tip);
+            button.accessibleTextProperty().bind(tip.textProperty());
             button.setOnAction(e -> {
                 button.setSelected(true);
                 model.speed(speed);
@@ -137,6 +194,7 @@ final class RibbonPane extends VBox {
             button.setOnAction(e -> {
                 button.setSelected(true);
                 days = span;
+                window.span((long) span * DAY);
                 drawn = null;
             });
             box.getChildren().add(button);
@@ -148,7 +206,47 @@ final class RibbonPane extends VBox {
         if (view != null && e.getX() >= RibbonView.GUTTER) {
             band.requestFocus();
             model.player().show(view.tick(e.getX()));
+            point(e.getX());
         }
+    }
+
+    /** The hand points at a place of the band, or (NaN) nowhere. */
+    private void point(double x) {
+        hover = x;
+        boolean on = view != null && x >= RibbonView.GUTTER && x <= view.end();
+        pointer.setVisible(on);
+        plate.setVisible(on);
+        if (!on) {
+            return;
+        }
+        RibbonPlate told = RibbonPlate.at(data, view.tick(x), words);
+        plate.getChildren().setAll(plateRows(told));
+        plate.applyCss();
+        double w = Math.ceil(plate.prefWidth(-1));
+        double h = Math.ceil(plate.prefHeight(w));
+        boolean left = x + NEXT_TO_POINTER + w > getWidth();
+        plate.resizeRelocate(left ? x - NEXT_TO_POINTER - w : x + NEXT_TO_POINTER, -h - ABOVE_BAND, w, h);
+        pointer.setStartX(x);
+        pointer.setEndX(x);
+        pointer.setStartY(TOP_OF_LANES);
+        pointer.setEndY(view.height());
+    }
+
+    private static List<Node> plateRows(RibbonPlate told) {
+        List<Node> nodes = new ArrayList<>();
+        Label title = new Label(told.title());
+        title.getStyleClass().add("strong");
+        nodes.add(title);
+        for (RibbonPlate.Row row : told.rows()) {
+            Label name = new Label(row.name());
+            name.getStyleClass().addAll("small", "ink2");
+            Label value = new Label(row.value());
+            value.getStyleClass().addAll("small", "strong");
+            Region gap = new Region();
+            HBox.setHgrow(gap, Priority.ALWAYS);
+            nodes.add(new HBox(12, name, gap, value));
+        }
+        return nodes;
     }
 
     /** Draws what changed; called once a pulse. */
@@ -168,24 +266,28 @@ final class RibbonPane extends VBox {
         status.setText(sentence(frame.snapshot()));
         data = story.tell(frame);
         int height = RibbonPainter.height(data);
-        canvas.setHeight(height);
+        picture.size(getWidth(), height, density());
         band.setMinHeight(height);
         band.setPrefHeight(height);
         long now = frame.snapshot().tick();
-        long whole = (long) model.scenario().season().days() * DAY;
-        long span = days == 0 ? whole : Math.min(whole, (long) days * DAY);
-        long to = Math.min(whole, Math.max(span, now + span / 12));
+        window.follow(now, frame.playing());
         view = new RibbonView(
                 (int) getWidth(),
                 height,
-                to - span,
-                to,
+                window.from(),
+                window.to(),
                 now,
                 theme,
                 words.language(),
                 words.units().get());
-        canvas.getGraphicsContext2D().clearRect(0, 0, canvas.getWidth(), canvas.getHeight());
-        RibbonPainter.draw(new CanvasSurface(canvas.getGraphicsContext2D()), data, view);
+        picture.draw(s -> RibbonPainter.draw(s, data, view));
+        point(hover);
+    }
+
+    private double density() {
+        return getScene() == null || getScene().getWindow() == null
+                ? 1
+                : Math.max(1, getScene().getWindow().getRenderScaleX());
     }
 
     /** What happens now, in one sentence. */

@@ -68,7 +68,7 @@ final class RouteSheet extends BorderPane {
         side.getStyleClass().add("side");
         setLeft(side);
         setCenter(scroll);
-        words.languageChanges().addListener(o -> fill());
+        words.follow(this, this::fill);
         fill();
     }
 

@@ -1,15 +1,15 @@
 package provingyard.ui;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.TreeMap;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import provingyard.season.Season;
 import provingyard.season.SeasonEvent;
 import provingyard.season.Series;
+import provingyard.season.Shown;
 import provingyard.season.Snapshot;
 import provingyard.setup.SetUp;
 
@@ -17,6 +17,10 @@ import provingyard.setup.SetUp;
  * Lives a season on its own thread. Wall time decides how many minutes are lived, never how long one is, so what is
  * watched at any speed equals a run without a window. Orders come through a queue and act between minutes; the newest
  * frame is published for the window to draw.
+ *
+ * <p>Looking back never loses what was lived: the minute shown is a copy that replays from the nearest keyframe, while
+ * the season itself stands at the last minute lived. Of several minutes asked for in a row only the newest is worked
+ * out, and one on its way gives up for a newer one.
  */
 public final class SeasonPlayer implements AutoCloseable {
 
@@ -25,21 +29,48 @@ public final class SeasonPlayer implements AutoCloseable {
      *
      * @param snapshot the yard at the minute shown
      * @param series hours lived
+     * @param shown what flow and soil sensors showed over the minutes lived
      * @param events all that happened so far, in order
      * @param lived minutes lived (the minute shown may lie before)
      * @param over the season was lived to its end
      * @param playing time runs
      */
     public record Frame(
-            Snapshot snapshot, Series series, List<SeasonEvent> events, long lived, boolean over, boolean playing) {}
+            Snapshot snapshot,
+            Series series,
+            List<Shown> shown,
+            List<SeasonEvent> events,
+            long lived,
+            boolean over,
+            boolean playing) {}
+
+    /** Something to be done on the player's thread. */
+    private interface Order {
+        void act();
+    }
+
+    /** The order to show another minute; a newer one makes it void. */
+    private record Show(SeasonPlayer player, long tick) implements Order {
+        @Override
+        public void act() {
+            player.goTo(tick);
+        }
+    }
+
+    /** A question or a small deed that another order need not wait for. */
+    private record Aside(Order deed) implements Order {
+        @Override
+        public void act() {
+            deed.act();
+        }
+    }
 
     private static final long FRAME_NANOS = 33_000_000;
     private static final int CHUNK = 240;
-    private static final int KEYFRAME_TICKS = 1440;
 
-    private final LinkedBlockingQueue<Runnable> orders = new LinkedBlockingQueue<>();
+    private final LinkedBlockingQueue<Order> orders = new LinkedBlockingQueue<>();
     private final AtomicReference<Frame> newest = new AtomicReference<>();
-    private final TreeMap<Long, Season> keyframes = new TreeMap<>();
+    private final Keyframes keyframes = new Keyframes();
     private final Consumer<Throwable> onFailure;
     private final Thread thread;
 
@@ -49,7 +80,7 @@ public final class SeasonPlayer implements AutoCloseable {
     private boolean playing;
     private double owed;
     private boolean closed;
-    private SetUp shown;
+    private SetUp set;
 
     /**
      * Starts the thread; time stands still at first.
@@ -61,7 +92,7 @@ public final class SeasonPlayer implements AutoCloseable {
         this.season = start;
         this.lived = start;
         this.onFailure = onFailure;
-        keyframes.put(start.tick(), start.copy());
+        keyframes.keep(start);
         publish();
         thread = new Thread(this::loop, "season");
         thread.setDaemon(true);
@@ -73,12 +104,12 @@ public final class SeasonPlayer implements AutoCloseable {
         return newest.get();
     }
 
-    /** Lets time run at a speed in minutes of the season per second of the clock; infinite for as fast as it goes. */
+    /**
+     * Lets time run at a speed in minutes of the season per second of the clock; infinite for as fast as it goes. From a
+     * minute in the past it plays what was lived again, then lives on.
+     */
     public void play(double speed) {
-        order(() -> {
-            if (season != lived) {
-                season = lived;
-            }
+        orders.add(() -> {
             minutesPerSecond = speed;
             owed = 0;
             playing = !season.over();
@@ -87,68 +118,70 @@ public final class SeasonPlayer implements AutoCloseable {
 
     /** Stops time. */
     public void pause() {
-        order(() -> playing = false);
+        orders.add(() -> playing = false);
     }
 
-    /** Lives until something happens, then stands still. */
+    /** Goes on to the next thing that happens after the minute shown, and stands still there. */
     public void nextEvent() {
-        order(() -> {
-            season = lived;
+        orders.add(() -> {
             playing = false;
-            int before = season.events().size();
-            while (!season.over() && season.events().size() == before && orders.isEmpty()) {
-                step();
+            long next = Happenings.after(lived.events(), season.tick());
+            if (next >= 0) {
+                goTo(next);
+                return;
+            }
+            season = lived;
+            int known = season.events().size();
+            while (!season.over() && Happenings.count(season.events(), known) == 0 && !interrupted()) {
+                liveUntilPublished(season.end(), known);
             }
         });
+    }
+
+    /** Goes back to the last thing that happened before the minute shown, or to the first minute. */
+    public void previousEvent() {
+        orders.add(() -> goTo(Math.max(0, Happenings.before(lived.events(), season.tick()))));
     }
 
     /** Shows another minute: back by replay from the nearest keyframe, forward by living on. */
     public void show(long tick) {
-        order(() -> {
-            playing = false;
-            if (tick >= lived.tick()) {
-                season = lived;
-                while (season.tick() < Math.min(tick, season.end()) && orders.isEmpty()) {
-                    step();
-                }
-            } else {
-                season = keyframes.floorEntry(tick).getValue().copy();
-                while (season.tick() < tick) {
-                    season.advance();
-                }
-            }
-        });
+        orders.add(new Show(this, tick));
     }
 
     /** Changes the set-up at the minute shown. When that lies in the past, the season is lived again from there. */
     public void change(SetUp setUp) {
-        order(() -> {
+        orders.add(() -> {
             if (season != lived) {
-                keyframes.tailMap(season.tick(), false).clear();
+                keyframes.forgetAfter(season.tick());
                 lived = season;
             }
             season.change(setUp);
-            keyframes.put(season.tick(), season.copy());
+            keyframes.keep(season);
         });
     }
 
     /** Hands over a copy of the season as lived so far, on the player's thread. */
     public void handOver(Consumer<Season> told) {
-        order(() -> told.accept(lived.copy()));
+        orders.add(new Aside(() -> told.accept(lived.copy())));
+    }
+
+    /**
+     * Asks the season as lived so far, on the player's thread; the question must not change it.
+     *
+     * @param told gets the answer, on the player's thread
+     */
+    public <T> void ask(Function<Season, T> question, Consumer<T> told) {
+        orders.add(new Aside(() -> told.accept(question.apply(lived))));
     }
 
     /** Re-arms what the flow watch locked out. */
     public void rearm() {
-        order(() -> lived.rearm());
+        orders.add(() -> lived.rearm());
     }
 
     @Override
     public void close() {
-        order(() -> closed = true);
-    }
-
-    private void order(Runnable order) {
-        orders.add(order);
+        orders.add(() -> closed = true);
     }
 
     private void loop() {
@@ -162,7 +195,11 @@ public final class SeasonPlayer implements AutoCloseable {
                 publish();
                 long rest = FRAME_NANOS - (System.nanoTime() - begun);
                 if (playing && rest > 0 && orders.isEmpty() && Double.isFinite(minutesPerSecond)) {
-                    obey(rest);
+                    Order next = orders.poll(rest, TimeUnit.NANOSECONDS);
+                    if (next != null) {
+                        obey(next);
+                        publish();
+                    }
                 }
             }
         } catch (InterruptedException e) {
@@ -173,13 +210,67 @@ public final class SeasonPlayer implements AutoCloseable {
     }
 
     private void obey(long waitNanos) throws InterruptedException {
-        Runnable order = waitNanos > 0 ? orders.poll(waitNanos, TimeUnit.NANOSECONDS) : orders.poll();
-        List<Runnable> all = new ArrayList<>();
+        obey(waitNanos > 0 ? orders.poll(waitNanos, TimeUnit.NANOSECONDS) : orders.poll());
+    }
+
+    /** Does this order and all that wait behind it; a minute to be shown gives way to a newer one right behind it. */
+    private void obey(Order first) {
+        Order order = first;
         while (order != null) {
-            all.add(order);
+            Order next = orders.peek();
+            if (!(order instanceof Show && next instanceof Show)) {
+                order.act();
+            }
             order = orders.poll();
         }
-        all.forEach(Runnable::run);
+    }
+
+    /** Whether another order waits that ends this one; questions are answered in between. */
+    private boolean interrupted() {
+        while (orders.peek() instanceof Aside aside) {
+            orders.poll();
+            aside.act();
+        }
+        return !orders.isEmpty();
+    }
+
+    private void goTo(long tick) {
+        playing = false;
+        long to = Math.max(0, Math.min(tick, lived.end()));
+        if (to >= lived.tick()) {
+            season = lived;
+            while (season.tick() < to && !interrupted()) {
+                liveUntilPublished(to, Integer.MAX_VALUE);
+            }
+            return;
+        }
+        Season back = nearest(to);
+        while (back.tick() < to && !(orders.peek() instanceof Show)) {
+            back.advance();
+        }
+        if (back.tick() == to) {
+            season = back;
+        }
+    }
+
+    /** A copy of what was lived at or before a minute: what is shown already, where that lies nearer than a keyframe. */
+    private Season nearest(long tick) {
+        Season keyframe = keyframes.at(tick);
+        boolean shownIsNearer = season != lived && season.tick() <= tick && season.tick() >= keyframe.tick();
+        return shownIsNearer ? season : keyframe.copy();
+    }
+
+    /** Lives on towards a minute for one frame's time, or until something happens beyond so many events; publishes. */
+    private void liveUntilPublished(long to, int known) {
+        long begun = System.nanoTime();
+        while (season.tick() < to && System.nanoTime() - begun < FRAME_NANOS && !happened(known)) {
+            step();
+        }
+        publish();
+    }
+
+    private boolean happened(int known) {
+        return season.eventCount() > known && Happenings.count(season.events(), known) > 0;
     }
 
     /** Lives one frame's worth of minutes. */
@@ -199,10 +290,13 @@ public final class SeasonPlayer implements AutoCloseable {
         }
     }
 
+    /** Lives a minute, or plays one again where the minute shown lies in the past. */
     private void step() {
         season.advance();
-        if (season.tick() % KEYFRAME_TICKS == 0) {
-            keyframes.put(season.tick(), season.copy());
+        if (season == lived) {
+            keyframes.pass(season);
+        } else if (season.tick() == lived.tick()) {
+            season = lived;
         }
     }
 
@@ -212,12 +306,18 @@ public final class SeasonPlayer implements AutoCloseable {
                 && last.snapshot().tick() == season.tick()
                 && last.lived() == lived.tick()
                 && last.playing() == playing
-                && last.events().size() == lived.events().size()
-                && shown == season.setUp();
+                && last.events().size() == lived.eventCount()
+                && set == season.setUp();
         if (!same) {
-            shown = season.setUp();
-            newest.set(
-                    new Frame(season.snapshot(), lived.series(), lived.events(), lived.tick(), lived.over(), playing));
+            set = season.setUp();
+            newest.set(new Frame(
+                    season.snapshot(),
+                    lived.series(),
+                    lived.shown(),
+                    lived.events(),
+                    lived.tick(),
+                    lived.over(),
+                    playing));
         }
     }
 }

@@ -40,7 +40,7 @@ final class SensorNode extends Region {
         setOnMouseDragged(this::dragged);
         setOnMouseReleased(this::released);
         setOnKeyPressed(e -> {
-            double step = e.isShiftDown() ? 1 : 0.25;
+            double step = e.isShiftDown() ? YardModel.FINE_STEP : YardModel.STEP;
             KeyCode code = e.getCode();
             switch (code) {
                 case LEFT -> moveTo(new Point(at.x() - step, at.y()));
@@ -65,8 +65,7 @@ final class SensorNode extends Region {
     }
 
     private void moveTo(Point to) {
-        model.carry(kind, id, to);
-        model.place();
+        model.moveTo(id, to);
     }
 
     private void dragged(MouseEvent e) {

@@ -1,152 +1,132 @@
 package provingyard.ui;
 
+import java.util.EnumSet;
+import java.util.Set;
 import java.util.function.DoubleConsumer;
+import javafx.beans.binding.Bindings;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
-import javafx.scene.control.Slider;
-import javafx.scene.control.TextField;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import provingyard.quantity.Parsed;
+import provingyard.quantity.Display;
 import provingyard.quantity.Show;
+import provingyard.quantity.UnitSystem;
 
 /**
- * One setting: its name, an exact field with unit, a slider, and the usual range in words. A value typed with another
- * unit is understood; one that is not understood, or out of range, is marked and said, and the old value stays.
+ * One setting: its name, an exact field with its unit, the same in the other system's unit, and a slider on which the
+ * usual range is a thicker band.
  */
 final class SettingRow extends VBox {
 
-    /** What a setting is: key of its name, how it is shown, and its range in inner units. */
-    record Setting(String key, Show show, double least, double most) {}
+    /** Alike in both systems, or too long to stand beside. */
+    private static final Set<Show> NO_OTHER = EnumSet.of(Show.FRACTION, Show.DURATION, Show.PULSES);
 
     private final Setting setting;
     private final Words words;
-    private final DoubleConsumer onChange;
-    private final TextField field = new TextField();
-    private final Slider slider = new Slider();
-    private final Label complaint = new Label();
+    private final QuantityField field;
+    private final ScaleSlider slider;
+    private final Label other = new Label();
     private double value;
-    private boolean showing;
 
-    SettingRow(Setting setting, Words words, DoubleConsumer onChange) {
+    /**
+     * A row.
+     *
+     * @param onMove told of each value that the slider passes
+     * @param onChange told of a value that is to be set
+     */
+    SettingRow(Setting setting, Words words, DoubleConsumer onMove, DoubleConsumer onChange) {
         this.setting = setting;
         this.words = words;
-        this.onChange = onChange;
-        setSpacing(2);
-        Label name = new Label();
-        words.bind(name.textProperty(), setting.key());
-        name.getStyleClass().add("strong");
-        name.setWrapText(true);
-        name.setLabelFor(field);
-        Region gap = new Region();
-        HBox.setHgrow(gap, Priority.ALWAYS);
-        HBox.setHgrow(name, Priority.SOMETIMES);
-        field.setId("field-" + setting.key().replace('.', '-'));
-        slider.setId("slider-" + setting.key().replace('.', '-'));
-        field.setPrefColumnCount(7);
-        field.setMinWidth(118);
-        field.setAlignment(Pos.CENTER_RIGHT);
-        HBox top = new HBox(8, name, gap, field);
-        top.setAlignment(Pos.CENTER_LEFT);
-        slider.setMin(setting.least());
-        slider.setMax(setting.most());
-        slider.setBlockIncrement((setting.most() - setting.least()) / 20);
-        slider.accessibleTextProperty().bind(words.live(setting.key()));
+        String name = setting.key().replace('.', '-');
+        field = new QuantityField(setting.show(), setting.least(), setting.most(), words, v -> take(v, onChange));
+        field.setId("field-" + name);
         field.accessibleTextProperty().bind(words.live(setting.key()));
-        complaint.getStyleClass().addAll("alarm", "small");
-        complaint.setWrapText(true);
-        complaint.managedProperty().bind(complaint.visibleProperty());
-        complaint.setVisible(false);
+        field.accessibleHelpProperty()
+                .bind(Bindings.createStringBinding(this::usual, words.languageChanges(), words.units()));
+        slider = new ScaleSlider(
+                setting,
+                words,
+                v -> {
+                    field.show(v);
+                    showOther(v);
+                    onMove.accept(v);
+                },
+                v -> take(v, onChange));
+        slider.slider().setId("slider-" + name);
+        getChildren().addAll(top(), slider, complaint());
+        getStyleClass().add("setting-row");
+    }
+
+    private HBox top() {
+        Label label = new Label();
+        words.bind(label.textProperty(), setting.key());
+        label.getStyleClass().add("strong");
+        label.setWrapText(true);
+        label.setMinHeight(Region.USE_PREF_SIZE);
+        label.setLabelFor(field);
+        label.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(label, Priority.ALWAYS);
+        label.setMinWidth(60);
         Tooltip usual = new Tooltip();
-        usual.textProperty()
-                .bind(words.live("setting.range", words.units())
-                        .concat(": ")
-                        .concat(javafx.beans.binding.Bindings.createStringBinding(
-                                () -> show(setting.least()) + " – " + show(setting.most()),
-                                words.units(),
-                                words.languageChanges())));
-        field.setTooltip(usual);
-        getChildren().addAll(top, slider, complaint);
-        field.setOnAction(e -> typed());
-        field.focusedProperty().addListener((o, was, is) -> {
-            if (!is) {
-                typed();
-            }
-        });
-        slider.valueProperty().addListener((o, was, is) -> {
-            if (!showing && !slider.isValueChanging()) {
-                take(is.doubleValue());
-            } else if (!showing) {
-                field.setText(show(is.doubleValue()));
-            }
-        });
-        slider.valueChangingProperty().addListener((o, was, is) -> {
-            if (!is && !showing) {
-                take(slider.getValue());
-            }
-        });
+        usual.textProperty().bind(field.accessibleHelpProperty());
+        label.setTooltip(usual);
+        field.setMinWidth(Region.USE_PREF_SIZE);
+        other.getStyleClass().addAll("small", "ink3");
+        other.setMinWidth(Region.USE_PREF_SIZE);
+        HBox top = new HBox(label, field, other);
+        top.getStyleClass().add("setting-top");
+        top.setAlignment(Pos.BASELINE_LEFT);
+        return top;
+    }
+
+    private Label complaint() {
+        Label complaint = new Label();
+        complaint.setId(field.getId() + "-complaint");
+        complaint.textProperty().bind(field.complaintProperty());
+        complaint.visibleProperty().bind(field.complaintProperty().isNotEmpty());
+        complaint.managedProperty().bind(complaint.visibleProperty());
+        complaint.getStyleClass().addAll("alarm", "small");
+        complaint.setGraphic(IconNode.of("alarm", 14));
+        complaint.setWrapText(true);
+        complaint.setMinHeight(Region.USE_PREF_SIZE);
+        return complaint;
+    }
+
+    private String usual() {
+        Display d = words.display();
+        Setting.Usual usual = setting.usual();
+        return usual == null
+                ? words.say(
+                        "setting.outOfRange",
+                        d.text(setting.show(), setting.least()),
+                        d.text(setting.show(), setting.most()))
+                : words.say("setting.usual", d.text(setting.show(), usual.from()), d.text(setting.show(), usual.to()));
     }
 
     /** Shows a value in the setting's inner unit. */
     void show(double inner, boolean editable) {
         value = inner;
-        showing = true;
-        slider.setValue(inner);
-        if (!field.isFocused()) {
-            field.setText(show(inner));
-        }
-        showing = false;
-        field.setDisable(!editable);
-        slider.setDisable(!editable);
-        if (!field.isFocused()) {
-            quiet();
-        }
+        slider.show(inner, editable);
+        field.show(inner, editable);
+        showOther(inner);
     }
 
-    private String show(double inner) {
-        return words.display().text(setting.show(), inner);
+    /** The value in the other system, where that has another unit. */
+    private void showOther(double inner) {
+        boolean metric = words.units().get() == UnitSystem.METRIC;
+        Display rest = Display.of(metric ? UnitSystem.US : UnitSystem.METRIC, words.language());
+        boolean same = NO_OTHER.contains(setting.show());
+        other.setText(same ? "" : rest.text(setting.show(), inner));
+        other.setManaged(!same);
     }
 
-    private void typed() {
-        if (field.getText().equals(show(value))) {
-            quiet();
-            return;
-        }
-        Parsed parsed = words.display().read(setting.show(), field.getText());
-        if (!(parsed instanceof Parsed.Value typed)) {
-            complain(words.say("setting.notUnderstood", field.getText(), show(value)));
-            return;
-        }
-        double next = typed.inner();
-        if (next < setting.least() - 1e-9 || next > setting.most() + 1e-9) {
-            complain(words.say("setting.outOfRange", show(setting.least()), show(setting.most())));
-            return;
-        }
-        take(next);
-        field.setText(show(next));
-    }
-
-    private void take(double next) {
-        quiet();
+    private void take(double next, DoubleConsumer onChange) {
         if (Math.abs(next - value) > 1e-12) {
             value = next;
             onChange.accept(next);
         }
-    }
-
-    private void complain(String text) {
-        complaint.setText(text);
-        complaint.setVisible(true);
-        if (!field.getStyleClass().contains("bad")) {
-            field.getStyleClass().add("bad");
-        }
-    }
-
-    private void quiet() {
-        complaint.setVisible(false);
-        field.getStyleClass().remove("bad");
     }
 }

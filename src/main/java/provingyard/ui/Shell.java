@@ -12,6 +12,8 @@ import javafx.scene.control.Label;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.ProgressIndicator;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
@@ -24,6 +26,9 @@ import provingyard.setup.SetUpWriter;
 
 /** The window's inside: which screen is shown, in which theme, language and units; and what happens in a mishap. */
 public final class Shell {
+
+    private static final KeyCombination GALLERY =
+            new KeyCodeCombination(KeyCode.G, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN);
 
     private final Words words = new Words();
     private final StackPane root = new StackPane();
@@ -54,6 +59,9 @@ public final class Shell {
             } else if (e.getCode() == KeyCode.F4) {
                 theme(next(theme));
                 e.consume();
+            } else if (GALLERY.match(e)) {
+                gallery();
+                e.consume();
             }
         });
         theme(Theme.LIGHT);
@@ -76,12 +84,7 @@ public final class Shell {
     /** Changes the theme of everything, live. */
     public void theme(Theme next) {
         theme = next;
-        scene.getStylesheets()
-                .setAll(
-                        (next.dark() ? new atlantafx.base.theme.PrimerDark() : new atlantafx.base.theme.PrimerLight())
-                                .getUserAgentStylesheet(),
-                        Shell.class.getResource("/provingyard/ui/yard.css").toExternalForm(),
-                        ThemeSheet.of(next));
+        scene.getStylesheets().setAll(ThemeSheet.all(next));
         if (yard != null) {
             yard.theme(next);
         }
@@ -101,6 +104,16 @@ public final class Shell {
         route = new RouteSheet(sites, words, this);
         route.theme(theme);
         root.getChildren().setAll(route);
+    }
+
+    /** Shows every control in every state, for those who work on the program; pressing the keys again leads back. */
+    void gallery() {
+        if (root.lookup("#gallery") != null) {
+            route();
+            return;
+        }
+        close();
+        root.getChildren().setAll(new Gallery(words));
     }
 
     /** Opens a site; making it ready happens off the window's thread. */

@@ -1,9 +1,13 @@
 package provingyard.ui;
 
+import atlantafx.base.theme.PrimerDark;
+import atlantafx.base.theme.PrimerLight;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import provingyard.picture.Colour;
 import provingyard.picture.Theme;
 import provingyard.picture.Tone;
 
@@ -35,14 +39,46 @@ final class ThemeSheet {
 
     private ThemeSheet() {}
 
-    /** The sheet's address, to be put into a scene. */
-    static String of(Theme theme) {
+    /** All style sheets of a theme: the base style, the program's own shapes, and the theme's colours. */
+    static List<String> all(Theme theme) {
+        String base =
+                theme.dark() ? new PrimerDark().getUserAgentStylesheet() : new PrimerLight().getUserAgentStylesheet();
+        return List.of(
+                base, ThemeSheet.class.getResource("/provingyard/ui/yard.css").toExternalForm(), of(theme));
+    }
+
+    /** Roles of controls, made from the theme's own colours so that they differ from what they lie on in every theme. */
+    static Map<String, Colour> made(Theme theme) {
+        Colour sunk = theme.at(Tone.SUNK);
+        Colour ink = theme.at(Tone.INK);
+        Colour accent = theme.at(Tone.ACCENT);
+        Colour onAccent = theme.at(Tone.ON_ACCENT);
+        boolean flat = theme.at(Tone.SHEET).equals(sunk) || theme.at(Tone.INK_2).equals(ink);
+        Map<String, Colour> made = new LinkedHashMap<>();
+        made.put("hover", sunk.mix(ink, 0.08));
+        made.put("pressed", sunk.mix(ink, 0.16));
+        made.put("track", sunk.mix(ink, 0.14));
+        made.put("accent-hover", accent.mix(onAccent, 0.12));
+        made.put("accent-pressed", accent.mix(onAccent, 0.22));
+        made.put("chosen", flat ? accent : theme.at(Tone.SHEET));
+        made.put("on-chosen", flat ? onAccent : ink);
+        made.put("edge", flat ? ink : Colour.WHITE.fade(0));
+        return made;
+    }
+
+    private static String of(Theme theme) {
         StringBuilder css = new StringBuilder(".root {\n");
         ROLES.forEach((role, tone) -> css.append("  -py-")
                 .append(role)
                 .append(": ")
                 .append(theme.at(tone).hex())
                 .append(";\n"));
+        made(theme)
+                .forEach((role, colour) -> css.append("  -py-")
+                        .append(role)
+                        .append(": ")
+                        .append(colour.hex())
+                        .append(";\n"));
         css.append("}\n");
         return "data:text/css;base64,"
                 + Base64.getEncoder().encodeToString(css.toString().getBytes(StandardCharsets.UTF_8));

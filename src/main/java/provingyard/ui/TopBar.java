@@ -1,6 +1,7 @@
 package provingyard.ui;
 
 import java.util.List;
+import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -16,6 +17,7 @@ import provingyard.quantity.Show;
 import provingyard.season.Ledger;
 import provingyard.season.SeasonEvent;
 import provingyard.season.Snapshot;
+import provingyard.setup.History;
 
 /** The yard screen's top: way back, name, undo and redo, and the running ledger in five figures. */
 final class TopBar extends HBox {
@@ -47,8 +49,8 @@ final class TopBar extends HBox {
         VBox names = new VBox(title, subtitle);
         names.setAlignment(Pos.CENTER_LEFT);
         names.setMinWidth(120);
-        setUp(undo, "undo", "top.undo");
-        setUp(redo, "redo", "top.redo");
+        setUp(undo, "undo");
+        setUp(redo, "redo");
         undo.setOnAction(e -> model.undo());
         redo.setOnAction(e -> model.redo());
         Region gap = new Region();
@@ -63,33 +65,39 @@ final class TopBar extends HBox {
         getChildren().addAll(home, names, undo, redo, gap, day, money, water, ice, leaks, more, ask);
         model.frameProperty().addListener(o -> refresh());
         model.draftProperty().addListener(o -> refresh());
-        words.languageChanges().addListener(o -> refresh());
-        words.units().addListener(o -> refresh());
+        words.follow(this, this::refresh);
         refresh();
     }
 
     private Button quiet(String icon, String id, String key) {
         Button button = new Button();
-        setUp(button, icon, key);
+        setUp(button, icon);
         button.setId(id);
+        words.bind(button.getTooltip().textProperty(), key);
         return button;
     }
 
-    private void setUp(Button button, String icon, String key) {
+    private static void setUp(Button button, String icon) {
         button.setId(icon);
         button.setGraphic(IconNode.of(icon, 18));
         button.getStyleClass().add("quiet");
         button.setMinWidth(34);
-        Tooltip tip = new Tooltip();
-        words.bind(tip.textProperty(), key);
-        button.setTooltip(tip);
-        button.accessibleTextProperty().bind(words.live(key));
+        button.setTooltip(new Tooltip());
+        button.accessibleTextProperty().bind(button.getTooltip().textProperty());
+    }
+
+    /** Names the step that a button would take back or make again. */
+    private void name(Button button, String key, Optional<History.Step> step) {
+        button.setDisable(step.isEmpty() || model.locked());
+        button.getTooltip()
+                .setText(step.map(s -> words.say(key + "Step", StepWords.name(s, words)))
+                        .orElseGet(() -> words.say(key)));
     }
 
     private void refresh() {
         SeasonPlayer.Frame frame = model.frameProperty().get();
-        undo.setDisable(model.draftProperty().get().undoable().isEmpty() || model.locked());
-        redo.setDisable(model.draftProperty().get().redoable().isEmpty() || model.locked());
+        name(undo, "top.undo", model.draftProperty().get().undoable());
+        name(redo, "top.redo", model.draftProperty().get().redoable());
         if (frame == null) {
             return;
         }

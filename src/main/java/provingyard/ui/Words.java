@@ -8,7 +8,10 @@ import javafx.beans.binding.StringBinding;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.StringProperty;
+import javafx.beans.value.ChangeListener;
 import javafx.beans.value.ObservableValue;
+import javafx.beans.value.WeakChangeListener;
+import javafx.scene.Node;
 import provingyard.quantity.Display;
 import provingyard.quantity.UnitSystem;
 import provingyard.scenario.Text;
@@ -43,6 +46,21 @@ public final class Words {
     /** What changes when the language does. */
     public Observable languageChanges() {
         return texts;
+    }
+
+    /**
+     * Runs a change of a view whenever language or units change, as long as the view is shown in a window. A view that is
+     * gone is told nothing, and is not kept alive by this.
+     */
+    void follow(Node view, Runnable change) {
+        ChangeListener<Object> listener = (o, was, is) -> {
+            if (view.getScene() != null) {
+                change.run();
+            }
+        };
+        view.getProperties().put(listener, listener);
+        texts.addListener(new WeakChangeListener<>(listener));
+        units.addListener(new WeakChangeListener<>(listener));
     }
 
     /** A text now. */

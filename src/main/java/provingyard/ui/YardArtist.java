@@ -1,6 +1,5 @@
 package provingyard.ui;
 
-import java.nio.IntBuffer;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,10 +11,6 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import javafx.application.Platform;
-import javafx.scene.image.Image;
-import javafx.scene.image.PixelBuffer;
-import javafx.scene.image.PixelFormat;
-import javafx.scene.image.WritableImage;
 import provingyard.picture.Backdrop;
 import provingyard.picture.CellField;
 import provingyard.picture.Layer;
@@ -27,7 +22,7 @@ import provingyard.setup.SetUp;
 
 /**
  * Draws what stands still (ground and canopies in this minute's light) off the window's thread, at its own pace: the
- * newest order wins, and at most some ten pictures a second are made.
+ * newest order wins, and at most some eight pictures a second are made.
  */
 final class YardArtist {
 
@@ -35,12 +30,12 @@ final class YardArtist {
     record Order(View plan, double density, SetUp setUp, Snapshot snapshot) {}
 
     /** What was drawn. */
-    record Made(View plan, Image ground, Image top) {}
+    record Made(View plan, double density, Backdrop.Picture ground, Backdrop.Picture top) {}
 
     /** Height in m at which the wind's shelter is shown: that of a sensor on a post. */
     static final double SHELTER_HEIGHT = 2;
 
-    private static final long REST_MILLIS = 90;
+    private static final long REST_MILLIS = 120;
 
     /** Degrees between the winds for which shelter is worked out. */
     private static final int WIND_STEP = 15;
@@ -52,7 +47,7 @@ final class YardArtist {
     private final AtomicBoolean busy = new AtomicBoolean();
     private final Map<Integer, CellField> shelters = new HashMap<>();
     private List<Object> topOf;
-    private Image top;
+    private Backdrop.Picture top;
     private final ScheduledExecutorService thread = Executors.newSingleThreadScheduledExecutor(work -> {
         Thread made = new Thread(work, "artist");
         made.setDaemon(true);
@@ -102,7 +97,7 @@ final class YardArtist {
         View plan = order.plan().shows(Layer.SHELTER)
                 ? order.plan().shelter(shelter(snapshot.sky().windFrom()))
                 : order.plan();
-        Image ground = image(backdrop.ground(plan, order.density(), snapshot));
+        Backdrop.Picture ground = backdrop.ground(plan, order.density(), snapshot);
         boolean cold = plan.shows(Layer.COLD);
         List<Object> key = List.of(
                 plan.layers(java.util.Set.of()).shelter(null),
@@ -111,9 +106,9 @@ final class YardArtist {
                 cold ? List.of(snapshot, order.setUp()) : List.of());
         if (!key.equals(topOf)) {
             topOf = key;
-            top = image(backdrop.top(plan, order.density(), order.setUp(), snapshot));
+            top = backdrop.top(plan, order.density(), order.setUp(), snapshot);
         }
-        return new Made(order.plan(), ground, top);
+        return new Made(order.plan(), order.density(), ground, top);
     }
 
     private CellField shelter(double windFrom) {
@@ -122,14 +117,6 @@ final class YardArtist {
             Snapshot now = model.frameProperty().get().snapshot();
             return new CellField(now.nx(), now.ny(), model.site().siting().windShares(SHELTER_HEIGHT, from));
         });
-    }
-
-    private static Image image(Backdrop.Picture picture) {
-        return new WritableImage(new PixelBuffer<>(
-                picture.width(),
-                picture.height(),
-                IntBuffer.wrap(picture.premultiplied()),
-                PixelFormat.getIntArgbPreInstance()));
     }
 
     void close() {

@@ -12,13 +12,18 @@ import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
+import provingyard.numeric.Deterministic;
 import provingyard.picture.Layer;
 import provingyard.scenario.Kit;
 import provingyard.scenario.Point;
 import provingyard.scenario.Scenario;
 import provingyard.scenario.SensorKind;
+import provingyard.season.Proof;
+import provingyard.season.Proofs;
+import provingyard.season.Proving;
 import provingyard.season.Season;
 import provingyard.season.Site;
+import provingyard.season.Siting;
 import provingyard.setup.Cost;
 import provingyard.setup.History;
 import provingyard.setup.Placement;
@@ -30,8 +35,29 @@ import provingyard.setup.SetUp;
  */
 public final class YardModel implements AutoCloseable {
 
-    /** A sensor in the hand: where it would go, and whether it fits there. */
-    public record Hand(SensorKind kind, String moving, Point at, boolean fits, String whyNot) {}
+    /** m by which an arrow key moves a sensor. */
+    static final double STEP = 0.5;
+
+    /** The same with Shift. */
+    static final double FINE_STEP = 0.1;
+
+    /** m from a pipe within which a flow sensor in hand snaps to it. */
+    private static final double SNAP = 1.5;
+
+    /** From this level on, carrying shows what can be measured at the place, but no map of what is needed. */
+    private static final int NO_MAP_FROM = 4;
+
+    private static final double SEARCH_STEP = 0.5;
+
+    /**
+     * A sensor in the hand.
+     *
+     * @param moving id of the placed sensor that is moved, null for a new one
+     * @param at where the hand is
+     * @param spot where the sensor would stand: a flow sensor snaps to the pipe
+     * @param whyNot key of the reason why it does not fit, null where it does
+     */
+    public record Hand(SensorKind kind, String moving, Point at, Point spot, boolean fits, String whyNot) {}
 
     private final Site site;
     private final NewPlacement boxes;
@@ -45,6 +71,7 @@ public final class YardModel implements AutoCloseable {
     private final ObjectProperty<Set<Layer>> layers =
             new SimpleObjectProperty<>(EnumSet.of(Layer.PIPES, Layer.SPRAY, Layer.WETNESS));
     private final BooleanProperty playing = new SimpleBooleanProperty();
+    private final ObjectProperty<Proofs> proofs = new SimpleObjectProperty<>(Proofs.NONE);
 
     /** Opens a site with an empty set-up. */
     public YardModel(Site site, Consumer<Throwable> onFailure) {
@@ -107,6 +134,27 @@ public final class YardModel implements AutoCloseable {
         return playing;
     }
 
+    /** What was proven so far; which of it still holds, the set-up of now decides. */
+    public ObjectProperty<Proofs> proofsProperty() {
+        return proofs;
+    }
+
+    /** Ids of the sensors that were not proven under their settings of now. */
+    public List<String> unproven() {
+        return proofs.get().unproven(setUp());
+    }
+
+    /** Tests a sensor under the set-up of now; the answer comes on the player's thread. */
+    public void prove(String sensor, Proof.Test test, Consumer<Proof> told) {
+        SetUp asked = setUp();
+        player.ask(season -> Proving.run(season, asked, sensor, test), told);
+    }
+
+    /** Keeps what a test came to, as made under the set-up of now. */
+    public void keep(Proof proof) {
+        proofs.set(proofs.get().with(proof, setUp()));
+    }
+
     /** Takes the player's newest frame; called once a pulse by the window. */
     public void refresh() {
         SeasonPlayer.Frame newest = player.frame();
@@ -123,12 +171,32 @@ public final class YardModel implements AutoCloseable {
 
     /** Whether one more of a kind may be placed, by kit, locks and budget. */
     public boolean mayPlace(SensorKind kind) {
+        return whyNoMore(kind) == null;
+    }
+
+    /** Key of the reason why no more of a kind may be placed, null where one may. */
+    public String whyNoMore(SensorKind kind) {
         Kit.Item item = scenario().kit().item(kind);
-        return item != null
-                && !scenario().locks().sensors().contains(kind)
-                && !locked()
-                && setUp().of(kind).size() < item.most()
-                && budgetLeft() >= item.price();
+        if (item == null || scenario().locks().sensors().contains(kind)) {
+            return "kit.lock.lesson";
+        }
+        if (locked()) {
+            return "kit.lock.season";
+        }
+        if (setUp().of(kind).size() >= item.most()) {
+            return "kit.lock.number";
+        }
+        return budgetLeft() >= item.price() ? null : "kit.lock.budget";
+    }
+
+    /** Whether the plan may show what a sensor in hand needs. */
+    public boolean showsNeeds() {
+        return scenario().level() < NO_MAP_FROM;
+    }
+
+    /** Whether this is one of the first sites, which show only what matters there. */
+    public boolean firstSteps() {
+        return scenario().level() <= 1;
     }
 
     /** Whether the set-up may not be touched now. */
@@ -138,32 +206,88 @@ public final class YardModel implements AutoCloseable {
                 && frame.get().lived() > 0;
     }
 
-    /** Takes a new sensor in hand, in the middle of the yard, or south of it where it does not fit there. */
+    /** Takes a new sensor in hand, at the place nearest to the yard's middle where it fits. */
     public void takeInHand(SensorKind kind) {
         if (mayPlace(kind)) {
             Point size = scenario().yard().size();
-            double y = size.y() / 2;
-            while (y > 0 && whyNot(kind, new Point(size.x() / 2, y)) != null) {
-                y -= 0.5;
-            }
-            carry(kind, null, new Point(size.x() / 2, y));
+            carry(kind, null, nearestFit(kind, new Point(size.x() / 2, size.y() / 2)));
         }
+    }
+
+    private Point nearestFit(SensorKind kind, Point middle) {
+        double most = Math.max(middle.x(), middle.y());
+        for (double r = 0; r <= most; r += SEARCH_STEP) {
+            int turns = Math.max(1, (int) (8 * r));
+            for (int i = 0; i < turns; i++) {
+                double a = 2 * Math.PI * i / turns;
+                Point at = new Point(middle.x() + r * Deterministic.sin(a), middle.y() - r * Deterministic.cos(a));
+                if (inside(at).equals(at) && whyNot(kind, spot(kind, at)) == null) {
+                    return at;
+                }
+            }
+        }
+        return middle;
     }
 
     /** Moves what is in hand. */
     public void carry(SensorKind kind, String moving, Point to) {
+        Point at = inside(to);
+        Point spot = spot(kind, at);
+        String whyNot = whyNot(kind, spot);
+        hand.set(new Hand(kind, moving, at, spot, whyNot == null, whyNot));
+    }
+
+    /** Moves what is in hand by so many m. */
+    public void nudge(double east, double north) {
+        Hand now = hand.get();
+        if (now != null) {
+            carry(
+                    now.kind(),
+                    now.moving(),
+                    new Point(now.at().x() + east, now.at().y() + north));
+        }
+    }
+
+    private Point inside(Point to) {
         Point size = scenario().yard().size();
-        Point inside = new Point(Math.max(0, Math.min(size.x(), to.x())), Math.max(0, Math.min(size.y(), to.y())));
-        String whyNot = whyNot(kind, inside);
-        hand.set(new Hand(kind, moving, inside, whyNot == null, whyNot));
+        return new Point(Math.max(0, Math.min(size.x(), to.x())), Math.max(0, Math.min(size.y(), to.y())));
+    }
+
+    private Point spot(SensorKind kind, Point at) {
+        if (kind != SensorKind.FLOW) {
+            return at;
+        }
+        Siting.OnPipe on = site.siting().nearestPipe(at);
+        Point pipe = on == null ? at : site.siting().pointOn(on);
+        return pipe.distance(at) <= SNAP ? pipe : at;
     }
 
     private String whyNot(SensorKind kind, Point at) {
         if (kind == SensorKind.SOIL && !site.siting().planted(at)) {
             return "hand.soilNeedsPlants";
         }
+        if (kind == SensorKind.FLOW && !onPipe(at)) {
+            return "hand.flowNeedsPipe";
+        }
         boolean above = kind == SensorKind.RAIN || kind == SensorKind.WIND || kind == SensorKind.FREEZE;
         return above && site.siting().indoors(at) ? "hand.indoors" : null;
+    }
+
+    private boolean onPipe(Point at) {
+        Siting.OnPipe on = site.siting().nearestPipe(at);
+        return on != null && site.siting().pointOn(on).distance(at) < 1e-6;
+    }
+
+    /** Moves a placed sensor; what does not fit there stays. Returns the key of the reason, null where it moved. */
+    public String moveTo(String id, Point to) {
+        Placement placement = setUp().sensor(id).orElseThrow();
+        Point at = inside(to);
+        Point spot = spot(placement.kind(), at);
+        String whyNot = whyNot(placement.kind(), spot);
+        if (whyNot == null) {
+            decide("step.move", setUp().with(boxes.moved(placement, spot)), id);
+        }
+        return whyNot;
     }
 
     /** Lays down what is in hand; nothing happens where it does not fit. */
@@ -175,10 +299,10 @@ public final class YardModel implements AutoCloseable {
         hand.set(null);
         if (now.moving() != null) {
             Placement placement = setUp().sensor(now.moving()).orElseThrow();
-            decide("step.move", setUp().with(boxes.moved(placement, now.at())), now.moving());
+            decide("step.move", setUp().with(boxes.moved(placement, now.spot())), now.moving());
             return;
         }
-        SetUp next = boxes.placed(setUp(), now.kind(), now.at());
+        SetUp next = boxes.placed(setUp(), now.kind(), now.spot());
         String id = next.sensors().get(next.sensors().size() - 1).id();
         decide("step.place", next, id);
         selected.set(id);

@@ -1,5 +1,6 @@
 package provingyard.ui;
 
+import java.awt.image.BufferedImage;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,7 +10,6 @@ import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.event.EventHandler;
 import javafx.scene.control.TextInputControl;
-import javafx.scene.image.ImageView;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
@@ -17,10 +17,14 @@ import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Rectangle;
+import provingyard.picture.Backdrop;
 import provingyard.picture.HitTest;
+import provingyard.picture.Java2DSurface;
 import provingyard.picture.Layer;
 import provingyard.picture.Marks;
+import provingyard.picture.Path;
 import provingyard.picture.Theme;
+import provingyard.picture.Tone;
 import provingyard.picture.View;
 import provingyard.picture.YardPainter;
 import provingyard.picture.YardShapes;
@@ -47,11 +51,7 @@ final class YardPane extends Pane {
     private final YardModel model;
     private final Words words;
     private final YardShapes shapes;
-    private final ImageView ground = new ImageView();
-    private final Overlay live = new Overlay();
-    private final ImageView top = new ImageView();
-    private final Overlay air = new Overlay();
-    private final Overlay names = new Overlay();
+    private final Overlay plan = new Overlay();
     private final Overlay marks = new Overlay();
     private final Pane sensors = new Pane();
     private final ThingPlate plate = new ThingPlate();
@@ -59,6 +59,7 @@ final class YardPane extends Pane {
     private final Map<String, SensorNode> nodes = new LinkedHashMap<>();
     private final YardArtist artist;
     private final ThingWords things;
+    private final PlacingLayer placing;
     private final List<HitTest.Hit> tour;
     private final EventHandler<KeyEvent> layerKeys = this::layerKey;
 
@@ -66,12 +67,13 @@ final class YardPane extends Pane {
     private View.Free free = View.Free.ALL;
     private View view;
     private View last;
-    private View shown;
+    private YardArtist.Made shown;
+    private BufferedImage names;
     private boolean fitted = true;
     private YardArtist.Order ordered;
     private double density = 1;
     private List<Object> sized;
-    private List<Object> drawnLive;
+    private List<Object> drawnPlan;
     private List<Object> drawnNames;
     private List<Object> drawnMarks;
     private List<Object> saidOf;
@@ -89,20 +91,19 @@ final class YardPane extends Pane {
         this.words = words;
         shapes = YardShapes.of(model.scenario());
         things = new ThingWords(model, words);
+        placing = new PlacingLayer(model, words, shapes);
         tour = HitTest.things(shapes);
         artist = new YardArtist(model, shapes, this::show);
         setId("yard");
         setFocusTraversable(true);
         getStyleClass().add("yard-canvas");
-        ground.setMouseTransparent(true);
-        top.setMouseTransparent(true);
         sensors.setPickOnBounds(false);
         Region ring = new Region();
         ring.getStyleClass().add("focus-ring");
         ring.setMouseTransparent(true);
         ring.setManaged(false);
         ring.visibleProperty().bind(focusedProperty());
-        getChildren().addAll(ground, live.node(), top, air.node(), names.node(), marks.node(), sensors, plate, ring);
+        getChildren().addAll(plan.node(), marks.node(), sensors, placing.over(), plate, ring);
         layoutBoundsProperty().addListener(o -> ring.resizeRelocate(0, 0, getWidth(), getHeight()));
         Rectangle edge = new Rectangle();
         edge.widthProperty().bind(widthProperty());
@@ -129,6 +130,7 @@ final class YardPane extends Pane {
             }
         });
         words.languageChanges().addListener(o -> pin(pinned));
+        model.handProperty().addListener(o -> pin(pinned));
         pin(null);
     }
 
@@ -153,6 +155,7 @@ final class YardPane extends Pane {
     @Override
     protected void layoutChildren() {
         sensors.resizeRelocate(0, 0, getWidth(), getHeight());
+        placing.resize(Math.max(1, getWidth()), Math.max(1, getHeight()));
         view = null;
     }
 
@@ -164,10 +167,10 @@ final class YardPane extends Pane {
         }
         sized = next;
         density = pixels;
-        for (Overlay overlay : List.of(live, air, names, marks)) {
+        for (Overlay overlay : List.of(plan, marks)) {
             overlay.size(getWidth(), getHeight(), pixels);
         }
-        drawnLive = null;
+        drawnPlan = null;
         drawnNames = null;
         drawnMarks = null;
     }
@@ -188,13 +191,13 @@ final class YardPane extends Pane {
         look();
         step(running && !still.get());
         String chosen = pinned != null ? pinned.id() : model.selectedProperty().get();
-        View plan = view.in(words.language(), words.units().get()).marks(Marks.NONE.select(chosen));
-        order(plan, snapshot);
-        View now = plan.theme(theme.under(snapshot.sky().sunAltitude()));
-        drawMoving(now.seconds(seconds), snapshot);
+        View still = view.in(words.language(), words.units().get()).marks(Marks.NONE.select(chosen));
+        order(still, snapshot);
+        View now = still.theme(theme.under(snapshot.sky().sunAltitude()));
+        drawPlan(now.seconds(seconds), snapshot);
         drawNames(now);
         drawMarks(now.marks(markings(chosen)), snapshot);
-        place(shown);
+        placing.pulse(now.marks(markings(chosen)));
         say(snapshot);
     }
 
@@ -219,8 +222,8 @@ final class YardPane extends Pane {
     }
 
     /** Orders new pictures of ground and canopies where view, minute or layers are others. */
-    private void order(View plan, Snapshot snapshot) {
-        YardArtist.Order next = new YardArtist.Order(plan, density, model.setUp(), snapshot);
+    private void order(View still, Snapshot snapshot) {
+        YardArtist.Order next = new YardArtist.Order(still, density, model.setUp(), snapshot);
         if (!next.equals(ordered)) {
             ordered = next;
             artist.draw(next);
@@ -228,48 +231,67 @@ final class YardPane extends Pane {
     }
 
     private void show(YardArtist.Made made) {
-        shown = made.plan();
-        ground.setImage(made.ground());
-        top.setImage(made.top());
-        place(shown);
+        shown = made;
     }
 
-    /** Lays the pictures where they belong in the view of now, which they may be a moment behind. */
-    private void place(View of) {
-        if (of == null || view == null) {
+    /** Lays everything up to rain and wind together: what stands still as it was made last, what moves as it is now. */
+    private void drawPlan(View now, Snapshot snapshot) {
+        if (shown == null) {
+            return;
+        }
+        List<Object> key = List.of(now, snapshot, shown, placing.mapped());
+        if (key.equals(drawnPlan)) {
+            return;
+        }
+        drawnPlan = key;
+        YardArtist.Made made = shown;
+        boolean same = made.density() == density
+                && plan.fits(made.ground().width(), made.ground().height())
+                && made.plan().at(view.scale(), view.centreX(), view.centreY()).equals(made.plan());
+        if (same) {
+            plan.draw(made.ground().premultiplied(), s -> over(s, made, now, snapshot));
+        } else {
+            plan.draw(s -> {
+                s.fill(Path.rectangle(0, 0, getWidth(), getHeight()), now.theme().at(Tone.OFF_SITE));
+                put(s, made, made.ground());
+                over(s, made, now, snapshot);
+            });
+        }
+    }
+
+    private void over(Java2DSurface s, YardArtist.Made made, View now, Snapshot snapshot) {
+        YardPainter.moving(s, shapes, now, snapshot);
+        placing.paintMap(s, now);
+        put(s, made, made.top());
+        YardPainter.air(s, now, snapshot);
+    }
+
+    /** Lays a picture where it belongs in the view of now, which it may be a moment behind. */
+    private void put(Java2DSurface s, YardArtist.Made made, Backdrop.Picture picture) {
+        View of = made.plan();
+        if (of.at(view.scale(), view.centreX(), view.centreY()).equals(of)
+                && of.width() == view.width()
+                && of.height() == view.height()
+                && made.density() == density) {
+            s.put(picture.image());
             return;
         }
         double k = view.scale() / of.scale();
-        boolean same = of.width() == view.width() && of.height() == view.height() && Math.abs(k - 1) < 1e-12;
         Point corner = of.yard(0, 0);
-        for (ImageView picture : List.of(ground, top)) {
-            picture.setFitWidth(of.width() * k);
-            picture.setFitHeight(of.height() * k);
-            picture.setSmooth(!same);
-            picture.setX(view.x(corner.x()));
-            picture.setY(view.y(corner.y()));
-        }
-    }
-
-    private void drawMoving(View now, Snapshot snapshot) {
-        List<Object> key = List.of(now, snapshot);
-        if (key.equals(drawnLive)) {
-            return;
-        }
-        drawnLive = key;
-        live.draw(s -> YardPainter.moving(s, shapes, now, snapshot));
-        boolean blows = YardPainter.isAirSeen(snapshot);
-        air.node().setVisible(blows);
-        if (blows) {
-            air.draw(s -> YardPainter.air(s, now, snapshot));
-        }
+        s.put(picture.image(), view.x(corner.x()), view.y(corner.y()), of.width() * k, of.height() * k);
     }
 
     private void drawNames(View now) {
         List<Object> key = List.of(now, model.setUp());
         if (!key.equals(drawnNames)) {
             drawnNames = key;
-            names.draw(s -> YardPainter.names(s, shapes, now, model.setUp()));
+            drawnMarks = null;
+            int w = (int) Math.ceil(getWidth() * density);
+            int h = (int) Math.ceil(getHeight() * density);
+            Java2DSurface s = new Java2DSurface(w, h);
+            s.scale(density, density);
+            YardPainter.names(s, shapes, now, model.setUp());
+            names = s.image();
         }
     }
 
@@ -277,7 +299,10 @@ final class YardPane extends Pane {
         List<Object> key = List.of(now, model.setUp(), snapshot);
         if (!key.equals(drawnMarks)) {
             drawnMarks = key;
-            marks.draw(s -> YardPainter.marks(s, shapes, now, model.setUp(), snapshot));
+            marks.draw(s -> {
+                s.put(names);
+                YardPainter.marks(s, shapes, now, model.setUp(), snapshot);
+            });
             placeNodes(now);
         }
     }
@@ -308,7 +333,7 @@ final class YardPane extends Pane {
     private Marks markings(String chosen) {
         Marks m = Marks.NONE.select(chosen).hover(hovered == null ? null : hovered.id());
         YardModel.Hand hand = model.handProperty().get();
-        return hand == null ? m : m.drag(new Marks.Drag(hand.kind(), hand.at(), hand.fits()));
+        return hand == null ? m : m.drag(new Marks.Drag(hand.kind(), hand.spot(), hand.fits()));
     }
 
     /** Keeps a thing's plate open, or lets go of it. */
@@ -320,7 +345,7 @@ final class YardPane extends Pane {
             plate.getStyleClass().add("pinned");
             what = things.say(thing).whole() + ". " + what;
         }
-        setAccessibleText(what);
+        setAccessibleText(model.handProperty().get() != null ? placing.spoken() : what);
     }
 
     /** What the plate says now. */
@@ -439,7 +464,8 @@ final class YardPane extends Pane {
 
     private void key(KeyEvent e) {
         YardModel.Hand hand = model.handProperty().get();
-        double step = e.isShiftDown() ? 4 * NUDGE : NUDGE;
+        double carried = e.isShiftDown() ? YardModel.FINE_STEP : YardModel.STEP;
+        double step = hand != null ? carried : e.isShiftDown() ? 4 * NUDGE : NUDGE;
         switch (e.getCode()) {
             case LEFT -> nudge(hand, -step, 0);
             case RIGHT -> nudge(hand, step, 0);
@@ -491,10 +517,7 @@ final class YardPane extends Pane {
 
     private void nudge(YardModel.Hand hand, double east, double north) {
         if (hand != null) {
-            model.carry(
-                    hand.kind(),
-                    hand.moving(),
-                    new Point(hand.at().x() + east, hand.at().y() + north));
+            model.nudge(east, north);
         } else if (view != null) {
             fitted = false;
             view = view.at(view.scale(), view.centreX() + 4 * east, view.centreY() + 4 * north);

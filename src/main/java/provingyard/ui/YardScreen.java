@@ -31,8 +31,6 @@ import provingyard.setup.SetUpWriter;
 final class YardScreen extends StackPane {
 
     private static final double MARGIN = 12;
-    private static final double KIT = 196;
-    private static final double INSPECTOR = 300;
 
     private final YardModel model;
     private final Words words;
@@ -42,6 +40,8 @@ final class YardScreen extends StackPane {
     private final Inspector inspector;
     private final RibbonPane ribbon;
     private final ResultSheet result;
+    private final RecordsSheet records;
+    private final ProveSheet prove;
     private final AnimationTimer pulse;
     private boolean reckoned;
 
@@ -53,21 +53,27 @@ final class YardScreen extends StackPane {
         yard = new YardPane(model, words);
         kit = new KitPanel(model, words, yard);
         inspector = new Inspector(model, words);
-        ribbon = new RibbonPane(model, words);
+        ribbon = new RibbonPane(model, words, this::toggleProve, this::toggleRecords);
         result = new ResultSheet(model, words, this::again, this::hideResult);
         result.setVisible(false);
+        records = new RecordsSheet(model, words, this::hideSheets);
+        prove = new ProveSheet(model, words, this::hideSheets);
+        // Their shadows are soft: kept as pictures while the yard beneath them moves.
+        kit.setCache(true);
+        inspector.setCache(true);
         StackPane middle = new StackPane(yard, kit, inspector);
         StackPane.setAlignment(kit, Pos.TOP_LEFT);
         StackPane.setAlignment(inspector, Pos.TOP_RIGHT);
         StackPane.setMargin(kit, new Insets(MARGIN));
         StackPane.setMargin(inspector, new Insets(MARGIN));
-        inspector.maxHeightProperty().bind(middle.heightProperty().subtract(2 * MARGIN));
         middle.setMinSize(0, 0);
         BorderPane frame = new BorderPane(middle);
         frame.setTop(new TopBar(model, words, shell::route, shell::help, menu()));
         frame.setBottom(ribbon);
-        getChildren().addAll(frame, result);
+        getChildren().addAll(frame, records, prove, result);
         StackPane.setMargin(result, new Insets(MARGIN));
+        StackPane.setMargin(records, new Insets(MARGIN));
+        StackPane.setMargin(prove, new Insets(MARGIN));
         addEventFilter(KeyEvent.KEY_PRESSED, this::key);
         words.languageChanges().addListener(o -> ribbon.stale());
         words.units().addListener(o -> ribbon.stale());
@@ -88,10 +94,11 @@ final class YardScreen extends StackPane {
 
     private void pulse() {
         model.refresh();
-        double right = inspector.isVisible() ? INSPECTOR + 2 * MARGIN : MARGIN;
-        yard.free(new View.Free(KIT + 2 * MARGIN, MARGIN, right, MARGIN));
+        double right = inspector.isVisible() ? inspector.getWidth() + 2 * MARGIN : MARGIN;
+        yard.free(new View.Free(kit.getWidth() + 2 * MARGIN, MARGIN, right, MARGIN));
         yard.pulse(model.playingProperty().get());
         ribbon.pulse();
+        records.pulse();
         SeasonPlayer.Frame frame = model.frameProperty().get();
         boolean over = frame.over() && frame.snapshot().tick() >= frame.lived();
         if (over && !reckoned) {
@@ -99,6 +106,7 @@ final class YardScreen extends StackPane {
             model.player()
                     .handOver(season -> Platform.runLater(() -> {
                         model.selectedProperty().set(null);
+                        hideSheets();
                         result.setVisible(true);
                         result.reckon(season);
                         result.requestFocus();
@@ -111,6 +119,8 @@ final class YardScreen extends StackPane {
     void theme(Theme theme) {
         yard.theme(theme);
         ribbon.theme(theme);
+        inspector.theme(theme);
+        prove.theme(theme);
     }
 
     private List<MenuItem> menu() {
@@ -143,12 +153,42 @@ final class YardScreen extends StackPane {
             openSetUp();
         } else if (!typing && e.getCode() == KeyCode.P && !e.isShortcutDown()) {
             model.togglePlay();
+        } else if (!typing && e.getCode() == KeyCode.L && !e.isShortcutDown()) {
+            kit.toggleDevices();
         } else if (!typing && e.getCode() == KeyCode.N && !e.isShortcutDown()) {
             model.player().nextEvent();
+        } else if (!typing && e.getCode() == KeyCode.R && !e.isShortcutDown()) {
+            toggleRecords();
+        } else if (!typing && e.getCode() == KeyCode.T && !e.isShortcutDown()) {
+            toggleProve();
+        } else if (e.getCode() == KeyCode.ESCAPE && (records.isVisible() || prove.isVisible())) {
+            hideSheets();
         } else {
             return;
         }
         e.consume();
+    }
+
+    private void toggleRecords() {
+        boolean open = records.isVisible();
+        hideSheets();
+        if (!open) {
+            records.open();
+        }
+    }
+
+    private void toggleProve() {
+        boolean open = prove.isVisible();
+        hideSheets();
+        if (!open) {
+            prove.open();
+        }
+    }
+
+    private void hideSheets() {
+        records.setVisible(false);
+        prove.setVisible(false);
+        yard.requestFocus();
     }
 
     private void again() {
@@ -228,6 +268,7 @@ final class YardScreen extends StackPane {
         pulse.stop();
         result.dispose();
         yard.dispose();
+        inspector.dispose();
         model.close();
     }
 }

@@ -14,7 +14,7 @@ import provingyard.scenario.SensorKind;
 
 class ChartsTest {
 
-    private static final MiniPlot RAIN = new MiniPlot(
+    private static final MiniPlot RAIN = MiniPlot.of(
             new double[] {
                 0.3, 0.2, 1.6, 6.9, 9.4, 8.1, 4, 1.5, 0.4, 0, 0, 2.2, 3.8, 1.9, 0.5, 0, 7.6, 12.8, 10.2, 6.6, 3.1
             },
@@ -68,7 +68,7 @@ class ChartsTest {
             s.translate(0, used + 20);
             RAIN.draw(s, 254, theme);
             s.translate(300, 0);
-            new MiniPlot(
+            MiniPlot.of(
                             new double[] {
                                 8, 9, 8.5, 7, 7.6, 9, 8, 7, 5.5, 5, 6, 5, 4.7, 4, 3.6, 3.8, 2.1, 3.9, 2, 2.6, 4.2
                             },
@@ -86,7 +86,7 @@ class ChartsTest {
     @Test
     void plotCountsTrips() {
         assertEquals(7, RAIN.trips());
-        assertEquals(14, new MiniPlot(RAIN.values(), 6, true, false, "", "", "").trips());
+        assertEquals(14, MiniPlot.of(RAIN.values(), 6, true, false, "", "", "").trips());
     }
 
     @Test

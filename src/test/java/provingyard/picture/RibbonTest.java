@@ -26,12 +26,14 @@ class RibbonTest {
         double[] wind = new double[n];
         double[] flow = new double[n];
         double[] soil = new double[n];
+        double[] sun = new double[n];
         for (int i = 0; i < n; i++) {
             double d = i / 144.0;
             air[i] = 9 - d * 0.45 - 5 * Deterministic.cos((d - 0.12) * 2 * Math.PI);
             rain[i] = d > 3.4 && d < 3.62 ? 0.35 : d > 6.7 && d < 6.8 ? 0.28 : 0;
             wind[i] = Math.max(0, 2.4 + 1.8 * Deterministic.sin(d * 5.1) + 1.6 * Deterministic.sin(d * 2.3 + 1));
             flow[i] = i % 144 > 28 && i % 144 < 46 ? 40 + 8 * Deterministic.sin(d * 9) : 0;
+            sun[i] = Math.max(0, -700 * Deterministic.cos(d * 2 * Math.PI));
             soil[i] = 0.26 + 0.06 * Deterministic.cos(d * 1.7);
         }
         List<RibbonData.Lane> lanes = new ArrayList<>();
@@ -56,17 +58,19 @@ class RibbonTest {
                 air,
                 rain,
                 wind,
+                sun,
                 lanes,
+                2,
                 List.of(
-                        new RibbonData.Hold(SensorKind.RAIN, "rain-1", 5200, 7700),
-                        new RibbonData.Hold(SensorKind.FREEZE, "freeze-1", 10_100, 10_560)),
+                        new RibbonData.Hold(SensorKind.RAIN, "rain-1", 5200, 7700, "wet"),
+                        new RibbonData.Hold(SensorKind.FREEZE, "freeze-1", 10_100, 10_560, "cold")),
                 List.of(
                         new RibbonData.Sign(11_900, RibbonData.SignKind.ICE, "iced"),
                         new RibbonData.Sign(2_300, RibbonData.SignKind.ALARM, "zone 2 high")),
                 nights,
                 livedUntil,
-                extra ? new RibbonData.Flow(flow, List.of(new RibbonData.Band(290, 460, 40, 30, 52))) : null,
-                extra ? new RibbonData.Soil(soil, 0.2, 0.31) : null);
+                extra ? new RibbonData.Flow(10, flow, List.of(new RibbonData.Band(290, 460, 40, 30, 52))) : null,
+                extra ? new RibbonData.Soil(10, soil, 0.2, 0.31) : null);
     }
 
     private static RibbonView view(RibbonData data, Theme theme, long from, long to) {
@@ -104,7 +108,20 @@ class RibbonTest {
             other[i] = 9 - other[i] * 0.1;
         }
         RibbonData b = new RibbonData(
-                a.start(), 10, other, wet, a.wind(), a.lanes(), a.holds(), a.signs(), a.nights(), 5000, null, null);
+                a.start(),
+                10,
+                other,
+                wet,
+                a.wind(),
+                a.sun(),
+                a.lanes(),
+                a.holders(),
+                a.holds(),
+                a.signs(),
+                a.nights(),
+                5000,
+                null,
+                null);
         assertArrayEquals(pixels(a, view(a, Theme.LIGHT, 0, 14_400)), pixels(b, view(a, Theme.LIGHT, 0, 14_400)));
         RibbonData later = data(9000, false);
         assertNotEquals(

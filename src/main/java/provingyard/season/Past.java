@@ -1,0 +1,178 @@
+package provingyard.season;
+
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import provingyard.scenario.Point;
+import provingyard.sensor.SoilSensor;
+import provingyard.sensor.WouldHave;
+import provingyard.setup.Placement;
+import provingyard.setup.SetUp;
+import provingyard.world.weather.StoredHeat;
+import provingyard.world.weather.Weather;
+
+/**
+ * What was true at one sensor's place in the whole days lived so far, minute by minute, so that each of its settings can
+ * be tried on them. Nothing of days not lived is in it. Immutable; readers must not change its arrays.
+ */
+public final class Past {
+
+    /** Most days that a plot shows. */
+    public static final int MOST_DAYS = 30;
+
+    private static final int MINUTES_A_DAY = 1440;
+
+    /**
+     * What a setting would have done, day by day.
+     *
+     * @param first date of the first day
+     * @param tripped for each day, whether it was tripped at some time
+     * @param extreme for each day, the furthest that a middle unit would have shown (SI)
+     * @param limit what trips it, in the same unit (rain: water held by a middle unit in m)
+     */
+    public record Would(LocalDate first, boolean[] tripped, double[] extreme, double limit) {
+
+        /** Days looked at. */
+        public int days() {
+            return tripped.length;
+        }
+
+        /** Days in which it was tripped at some time. */
+        public int daysTripped() {
+            int count = 0;
+            for (boolean any : tripped) {
+                count += any ? 1 : 0;
+            }
+            return count;
+        }
+    }
+
+    private final LocalDate from;
+    private final double[] first;
+    private final double[] second;
+
+    private Past(LocalDate from, double[] first, double[] second) {
+        this.from = from;
+        this.first = first;
+        this.second = second;
+    }
+
+    /**
+     * Looks back from the whole days that a season lived. Takes up to some seconds where water must be followed (soil, and
+     * a rain sensor in reach of spray): such a season is lived again.
+     *
+     * @param lived a season; it is not changed
+     * @throws IllegalArgumentException for a flow sensor, which has no such view
+     */
+    static Past of(Season lived, Placement placement) {
+        if (placement instanceof Placement.Flow) {
+            throw new IllegalArgumentException("what a flow sensor sees depends on the pipes: " + placement.id());
+        }
+        int minutes = (int) (lived.tick() / MINUTES_A_DAY) * MINUTES_A_DAY;
+        LocalDate from = lived.site().scenario().season().from();
+        Past past = new Past(from, new double[minutes], new double[minutes]);
+        if (follows(lived.site(), placement)) {
+            past.liveAgain(lived, placement, minutes);
+        } else {
+            past.weatherAlone(lived, placement, minutes);
+        }
+        return past;
+    }
+
+    /** Whether irrigation matters at the place. */
+    private static boolean follows(Site site, Placement placement) {
+        return placement instanceof Placement.Soil
+                || placement instanceof Placement.Rain r
+                        && SeasonSurroundings.sprayShare(r.height()) > 0
+                        && site.sprayed(r.at());
+    }
+
+    private void weatherAlone(Season lived, Placement placement, int minutes) {
+        StoredHeat heat = StoredHeat.none();
+        Spots spots = new Spots(lived.site());
+        for (int t = 0; t < minutes; t++) {
+            Weather now = lived.weather(t);
+            heat.advance(now);
+            note(t, new SeasonSurroundings(lived.site(), spots, now, heat, null, null, null), placement);
+        }
+    }
+
+    private void liveAgain(Season lived, Placement placement, int minutes) {
+        List<Season.Change> changes = lived.changes();
+        Season again = lived.fromTheBeginning();
+        int next = 1;
+        for (int t = 0; t < minutes; t++) {
+            while (next < changes.size() && changes.get(next).tick() <= t) {
+                SetUp then = changes.get(next++).setUp();
+                again.change(then);
+            }
+            if (lived.rearmedAt(t)) {
+                again.rearm();
+            }
+            again.advance();
+            note(t, again.surroundings(), placement);
+        }
+    }
+
+    private void note(int t, SeasonSurroundings around, Placement placement) {
+        if (placement instanceof Placement.Rain r) {
+            first[t] = around.rain(r.at(), r.height()) + around.spray(r.at(), r.height());
+            second[t] = around.drying(r.at(), r.height());
+        } else if (placement instanceof Placement.Wind w) {
+            first[t] = around.wind(w.at(), w.height());
+        } else if (placement instanceof Placement.Freeze f) {
+            first[t] = around.unshielded(f.at(), f.height());
+        } else {
+            Placement.Soil s = (Placement.Soil) placement;
+            first[t] = around.soilWater(s.at(), s.depth(), SoilSensor.SUPPORT);
+        }
+    }
+
+    /** Whole days looked back on. */
+    public int days() {
+        return first.length / MINUTES_A_DAY;
+    }
+
+    /** Whether two placements see the same past: same kind, place, height and depth, however they are set. */
+    public static boolean alike(Placement a, Placement b) {
+        return a != null && b != null && where(a).equals(where(b));
+    }
+
+    private record Where(Class<?> kind, Point at, double level) {}
+
+    private static Where where(Placement p) {
+        Point at = p instanceof Placement.Rain r
+                ? r.at()
+                : p instanceof Placement.Wind w
+                        ? w.at()
+                        : p instanceof Placement.Freeze f
+                                ? f.at()
+                                : p instanceof Placement.Soil s ? s.at() : new Point(0, 0);
+        double level = p instanceof Placement.Soil s ? s.depth() : Siting.height(p);
+        return new Where(p.getClass(), at, level);
+    }
+
+    /** What a setting would have done in the last days lived, at most {@link #MOST_DAYS}. */
+    public Would would(Placement placement) {
+        if (placement instanceof Placement.Rain r) {
+            return last(WouldHave.rain(r, first, second, MINUTES_A_DAY), WouldHave.rainTrip(r));
+        }
+        if (placement instanceof Placement.Wind w) {
+            return last(WouldHave.wind(w, first, MINUTES_A_DAY), w.trip());
+        }
+        if (placement instanceof Placement.Freeze f) {
+            return last(WouldHave.freeze(f, first, MINUTES_A_DAY), f.below());
+        }
+        Placement.Soil s = (Placement.Soil) placement;
+        return last(WouldHave.soil(s, first, MINUTES_A_DAY), s.wet());
+    }
+
+    private Would last(WouldHave all, double limit) {
+        int skipped = Math.max(0, all.days() - MOST_DAYS);
+        return new Would(
+                from.plusDays(skipped),
+                Arrays.copyOfRange(all.byDay(), skipped, all.days()),
+                Arrays.copyOfRange(all.extreme(), skipped, all.days()),
+                limit);
+    }
+}

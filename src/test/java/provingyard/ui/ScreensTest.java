@@ -1,0 +1,141 @@
+package provingyard.ui;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.awt.image.BufferedImage;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import provingyard.picture.Theme;
+import provingyard.quantity.UnitSystem;
+import provingyard.scenario.Point;
+import provingyard.scenario.SensorKind;
+import provingyard.setup.SetUp;
+
+/** Takes the pictures of {@code assets/screens}; none of them with a cut or overlapping text. */
+@Tag("screens")
+class ScreensTest {
+
+    private static final Path FOLDER = Path.of("assets", "screens");
+
+    private static OpenProgram program;
+
+    @BeforeAll
+    static void open() throws Exception {
+        program = OpenProgram.show(1280, 720);
+    }
+
+    @AfterAll
+    static void close() throws Exception {
+        program.close();
+    }
+
+    private static void shoot(String name, double scale) {
+        BufferedImage[] taken = new BufferedImage[1];
+        List<String>[] faults = new List[1];
+        OpenProgram.ROBOT.interact(() -> {
+            faults[0] = TextFit.faults(program.shell().scene());
+            taken[0] = Shot.of(program.shell().scene(), scale);
+        });
+        Shot.write(taken[0], FOLDER.resolve(name + ".png"));
+        assertEquals("", String.join("\n", faults[0]), name);
+    }
+
+    private static void english(Theme theme) {
+        program.look(theme, "en", UnitSystem.US);
+    }
+
+    private static void spanish(Theme theme) {
+        program.look(theme, "es", UnitSystem.METRIC);
+    }
+
+    private static void sized(double width, double height) {
+        program.size(width, height);
+    }
+
+    @Test
+    void theRouteSheet() throws Exception {
+        program.route();
+        english(Theme.LIGHT);
+        program.untilPicturesAreDrawn();
+        shoot("route", 1);
+        spanish(Theme.DARK);
+        program.untilPicturesAreDrawn();
+        shoot("route-dark-es", 1);
+        sized(1920, 1080);
+        english(Theme.LIGHT);
+        program.untilPicturesAreDrawn();
+        shoot("route-1920", 1);
+        sized(1280, 720);
+    }
+
+    @Test
+    void theYardByDayInEachThemeLanguageAndSize() throws Exception {
+        SetUp setUp = States.textbook(States.CLINIC);
+        YardModel model = program.open(States.CLINIC, setUp);
+        english(Theme.LIGHT);
+        program.at(model, States.wateringByDay(States.CLINIC, setUp));
+        for (Theme theme : List.of(Theme.LIGHT, Theme.DARK, Theme.HIGH_CONTRAST, Theme.PROJECTOR)) {
+            english(theme);
+            shoot("yard-" + theme.name(), 1);
+        }
+        spanish(Theme.LIGHT);
+        shoot("yard-es", 1);
+        english(Theme.LIGHT);
+        OpenProgram.ROBOT.interact(() -> {
+            program.stage().setRenderScaleX(2);
+            program.stage().setRenderScaleY(2);
+        });
+        program.settle();
+        shoot("yard-scale-2", 2);
+        OpenProgram.ROBOT.interact(() -> {
+            program.stage().setRenderScaleX(1);
+            program.stage().setRenderScaleY(1);
+        });
+        sized(1920, 1080);
+        shoot("yard-1920", 1);
+        sized(1280, 720);
+    }
+
+    @Test
+    void theGallery() throws Exception {
+        program.route();
+        english(Theme.LIGHT);
+        sized(1280, 2000);
+        OpenProgram.ROBOT.interact(() -> program.shell().gallery());
+        program.settle();
+        shoot("gallery", 1);
+        OpenProgram.ROBOT.interact(() -> program.shell().gallery());
+        sized(1280, 720);
+    }
+
+    @Test
+    void theYardByNightWithFrost() throws Exception {
+        YardModel model = program.open(States.CLINIC, States.clockAlone());
+        english(Theme.DARK);
+        program.at(model, States.icedNight(States.CLINIC, States.clockAlone()));
+        shoot("yard-night-frost", 1);
+    }
+
+    @Test
+    void placingAndTheInspectorOfEachKind() throws Exception {
+        SetUp setUp = States.textbook(States.CLINIC);
+        YardModel model = program.open(States.CLINIC, setUp);
+        english(Theme.LIGHT);
+        program.at(model, 12_000);
+        for (SensorKind kind : SensorKind.values()) {
+            if (!setUp.of(kind).isEmpty()) {
+                OpenProgram.ROBOT.interact(() -> model.selectedProperty().set(States.sensor(setUp, kind)));
+                program.settle();
+                shoot("inspector-" + kind.name().toLowerCase(java.util.Locale.ROOT), 1);
+            }
+        }
+        YardModel empty = program.open(States.TANSY_ROW, States.clockAlone());
+        OpenProgram.ROBOT.interact(() -> empty.carry(SensorKind.RAIN, null, new Point(4, 3)));
+        program.settle();
+        shoot("placing", 1);
+    }
+}
