@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.Locale;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.IntStream;
 import javafx.animation.AnimationTimer;
 import javafx.application.Platform;
 import javafx.stage.Stage;
@@ -21,7 +22,8 @@ import provingyard.season.Snapshot;
  * window thread's work, the copying to the renderer and the renderer's own work are all in it; so is the wait for the
  * sixtieth of a second, unless {@code -Djavafx.animation.fullspeed=true} takes it away. The second row is the window
  * thread's share alone, from the pulse's begin to the end of layout; the third the processor time of window thread and
- * renderer together from pulse to pulse, which other programs on the machine do not spoil.
+ * renderer together from pulse to pulse, which other programs on the machine spoil little; its two parts are frames that
+ * show a new minute (ten a second at this speed) and those in between, in which only water moves.
  */
 public final class Frames {
 
@@ -110,6 +112,8 @@ public final class Frames {
         private final double[] frames = new double[20_000];
         private final double[] window = new double[20_000];
         private final double[] worked = new double[20_000];
+        private final boolean[] minute = new boolean[20_000];
+        private Snapshot before;
         private final ThreadMXBean clock = ManagementFactory.getThreadMXBean();
         private final long[] threads = Thread.getAllStackTraces().keySet().stream()
                 .filter(t ->
@@ -141,9 +145,11 @@ public final class Frames {
             long now = System.nanoTime();
             long work = Arrays.stream(threads).map(clock::getThreadCpuTime).sum();
             if (last > 0 && count < frames.length) {
-                worked[count] = (work - workedBefore) / 1e6;
-                frames[count++] = (now - last) / 1e6;
                 Snapshot snapshot = model.frameProperty().get().snapshot();
+                worked[count] = (work - workedBefore) / 1e6;
+                minute[count] = snapshot != before;
+                before = snapshot;
+                frames[count++] = (now - last) / 1e6;
                 watered += snapshot.zones().stream().anyMatch(Snapshot.Zone::open) ? 1 : 0;
                 wet += snapshot.sky().rainRate() > 0 ? 1 : 0;
             }
@@ -163,9 +169,11 @@ public final class Frames {
         }
 
         void print(String theme) {
-            row(theme + ", pulse to pulse", frames);
-            row(theme + ", window thread", window);
-            row(theme + ", processor time", worked);
+            row(theme + ", pulse to pulse", Arrays.copyOf(frames, count));
+            row(theme + ", window thread", Arrays.copyOf(window, count));
+            row(theme + ", processor time", Arrays.copyOf(worked, count));
+            row("  of a frame in between", worked(false));
+            row("  of a new minute's frame", worked(true));
             System.out.printf(
                     Locale.ROOT,
                     "%s: irrigation in %d %% of the frames, rain in %d %%%n",
@@ -174,17 +182,26 @@ public final class Frames {
                     100 * wet / count);
         }
 
-        private void row(String what, double[] times) {
-            double[] sorted = Arrays.copyOf(times, count);
-            Arrays.sort(sorted);
+        private double[] worked(boolean newMinute) {
+            return IntStream.range(0, count)
+                    .filter(i -> minute[i] == newMinute)
+                    .mapToDouble(i -> worked[i])
+                    .toArray();
+        }
+
+        private static void row(String what, double[] times) {
+            if (times.length == 0) {
+                return;
+            }
+            Arrays.sort(times);
             System.out.printf(
                     Locale.ROOT,
                     "%-28s %10.1f %10.1f %10.1f %8d%n",
                     what,
-                    sorted[count / 2],
-                    sorted[(int) (count * 0.95)],
-                    sorted[count - 1],
-                    count);
+                    times[times.length / 2],
+                    times[(int) (times.length * 0.95)],
+                    times[times.length - 1],
+                    times.length);
         }
     }
 }

@@ -16,6 +16,9 @@ import provingyard.setup.SetUp;
 /** Names on the plan, scale bar, north, wind and rain. px. */
 final class LabelArt {
 
+    /** How much of the halo covers the ground behind a name. */
+    static final double HALO = 0.85;
+
     private final YardShapes shapes;
     private final View view;
     private final Theme theme;
@@ -172,7 +175,7 @@ final class LabelArt {
 
     private TextStyle halo(FontRole role, double size) {
         return TextStyle.of(role, size, theme.at(Tone.LABEL))
-                .halo(theme.at(Tone.HALO).fade(0.85), 3.2);
+                .halo(theme.at(Tone.HALO).fade(HALO), 3.2);
     }
 
     /** Scale bar and north in the free part's lower left corner. */

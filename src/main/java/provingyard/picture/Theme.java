@@ -36,10 +36,10 @@ public record Theme(
 
     /** The dark interface over a colder plan; lamps are lit. */
     public static final Theme NIGHT =
-            new Theme("night", true, read(ThemeColours.NIGHT, DARK.colours), 0.55, 0.36, 0.16, 1, 12, 30);
+            new Theme("night", true, read(ThemeColours.NIGHT, DARK.colours), 0.55, 0.27, 0.16, 1, 12, 30);
 
     /** The light interface over the same night plan, a little lifted. */
-    public static final Theme MOONLIT = new Theme("moonlit", true, moonlit(), 0.5, 0.36, 0.16, 1, 12, 30);
+    public static final Theme MOONLIT = new Theme("moonlit", true, moonlit(), 0.5, 0.27, 0.16, 1, 12, 30);
 
     /** Light, the plan at 55 % under white, 2 px lines, no shadows. */
     public static final Theme HIGH_CONTRAST = new Theme(

@@ -252,7 +252,9 @@ final class YardPane extends Pane {
             plan.draw(made.ground().premultiplied(), s -> over(s, made, now, snapshot));
         } else {
             plan.draw(s -> {
-                s.fill(Path.rectangle(0, 0, getWidth(), getHeight()), now.theme().at(Tone.OFF_SITE));
+                s.fill(
+                        Path.rectangle(0, 0, getWidth(), getHeight()),
+                        now.theme().at(Tone.OFF_SITE));
                 put(s, made, made.ground());
                 over(s, made, now, snapshot);
             });
