@@ -17,6 +17,10 @@ final class ColdArt {
     /** Smallest ring drawn, m2. */
     private static final double LEAST_AREA = 6;
 
+    static final Colour PILL = Colour.of("#10151D");
+    static final Colour ON_PILL = Colour.of("#E6F0FF");
+    static final double PILL_ALPHA = 0.92;
+
     private record Ring(int level, List<Point> line) {}
 
     private final YardShapes shapes;
@@ -44,12 +48,19 @@ final class ColdArt {
                 List<Point> metres = ring.stream()
                         .map(p -> new Point(p.x() * cell, p.y() * cell))
                         .toList();
-                if (Math.abs(Polygons.area(metres)) > LEAST_AREA) {
+                if (Math.abs(Polygons.area(metres)) > LEAST_AREA && !isEdge(metres, 1.5 * cell)) {
                     rings.add(new Ring(level, metres));
                     coldest = Math.min(coldest, level);
                 }
             }
         }
+    }
+
+    /** Whether a ring only follows the yard's edge: then all of the yard is colder, and there is no line to draw. */
+    private boolean isEdge(List<Point> ring, double reach) {
+        Point size = shapes.size();
+        return ring.stream()
+                .allMatch(p -> p.x() < reach || p.y() < reach || p.x() > size.x() - reach || p.y() > size.y() - reach);
     }
 
     /** Fills and lines. Metres, north up. */
@@ -60,7 +71,7 @@ final class ColdArt {
         for (Ring r : rings) {
             // A ring that runs with the clock holds warmer air.
             if (Polygons.area(r.line()) > 0) {
-                s.fill(Polygons.smooth(r.line()), theme.at(Tone.COLD_FILL).fade(0.12));
+                s.fill(Polygons.smooth(r.line()), theme.at(Tone.COLD_FILL).fade(0.1));
             }
         }
         for (Ring r : rings) {
@@ -115,13 +126,11 @@ final class ColdArt {
 
     private void pill(Surface s, Point at, String text) {
         double w = s.textWidth(text, FontRole.STRONG, 12) + 14;
-        s.fill(
-                Path.rounded(at.x() - w / 2, at.y() - 9.5, w, 19, 9.5),
-                Colour.of("#10151D").fade(0.92));
+        s.fill(Path.rounded(at.x() - w / 2, at.y() - 9.5, w, 19, 9.5), PILL.fade(PILL_ALPHA));
         s.text(
                 text,
                 at.x(),
                 at.y() + 4.2,
-                TextStyle.of(FontRole.STRONG, 12, Colour.of("#E6F0FF")).middle());
+                TextStyle.of(FontRole.STRONG, 12, ON_PILL).middle());
     }
 }

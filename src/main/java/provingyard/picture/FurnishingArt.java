@@ -83,7 +83,7 @@ final class FurnishingArt {
 
     private void lamp(Surface s, Furnishing f) {
         Path foot = Path.circle(f.at().x(), f.at().y(), 0.22);
-        s.fill(foot, theme == Theme.NIGHT ? Colour.of("#FFE2A6") : theme.at(Tone.HALO));
+        s.fill(foot, theme.isNight() ? Colour.of("#FFE2A6") : theme.at(Tone.HALO));
         s.stroke(foot, Pen.of(theme.at(Tone.WALL), 0.09));
     }
 

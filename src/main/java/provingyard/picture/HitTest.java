@@ -1,5 +1,6 @@
 package provingyard.picture;
 
+import java.util.ArrayList;
 import java.util.List;
 import provingyard.numeric.Deterministic;
 import provingyard.scenario.Plumbing;
@@ -38,8 +39,52 @@ public final class HitTest {
      * @param id id of the thing; empty off the site
      * @param at the place in m; on pipes the nearest place of the pipe
      * @param along m from the pipe's {@code from} end (pipes only, else 0)
+     * @param bearing degrees in which the pipe runs there (pipes only, else 0)
      */
-    public record Hit(Kind kind, String id, Point at, double along) {}
+    public record Hit(Kind kind, String id, Point at, double along, double bearing) {
+
+        Hit(Kind kind, String id, Point at, double along) {
+            this(kind, id, at, along, 0);
+        }
+    }
+
+    /** Every thing of the yard but its sensors, kind by kind, each where it is best pointed at. */
+    public static List<Hit> things(YardShapes shapes) {
+        List<Hit> all = new ArrayList<>();
+        Plumbing plumbing = shapes.scenario().plumbing();
+        for (PipeMap.Place f : shapes.pipes().fittings().values()) {
+            all.add(new Hit(Kind.FITTING, f.fitting().id(), f.at(), f.fitting().along()));
+        }
+        plumbing.heads().forEach(h -> all.add(new Hit(Kind.HEAD, h.id(), h.at(), 0)));
+        shapes.pipes().ways().forEach((id, way) -> {
+            double half = Polygons.length(way) / 2;
+            Point at = Polygons.along(way, half);
+            all.add(new Hit(Kind.PIPE, id, at, half, bearing(Polygons.along(way, half - 0.05), at)));
+        });
+        plumbing.drips()
+                .forEach(d -> all.add(
+                        new Hit(Kind.DRIP_LINE, d.id(), Polygons.along(d.way(), Polygons.length(d.way()) / 2), 0)));
+        YardPlan yard = shapes.yard();
+        yard.structures()
+                .forEach(s -> all.add(new Hit(
+                        Kind.STRUCTURE,
+                        s.id(),
+                        s.kind() == StructureKind.BUILDING || s.kind() == StructureKind.CANOPY
+                                ? Polygons.inside(s.outline())
+                                : Polygons.along(s.outline(), Polygons.length(s.outline()) / 2),
+                        0)));
+        yard.trees().forEach(t -> all.add(new Hit(Kind.TREE, t.id(), t.at(), 0)));
+        yard.vents().forEach(v -> all.add(new Hit(Kind.VENT, v.id(), v.at(), 0)));
+        yard.surfaces().stream()
+                .filter(s -> s.outline().size() > 2)
+                .forEach(s -> all.add(new Hit(Kind.SURFACE, s.id(), Polygons.inside(s.outline()), 0)));
+        return all;
+    }
+
+    private static double bearing(Point from, Point to) {
+        double degrees = Math.toDegrees(Deterministic.atan2(to.x() - from.x(), to.y() - from.y()));
+        return degrees < 0 ? degrees + 360 : degrees;
+    }
 
     /** What lies under a pixel. */
     public static Hit at(YardShapes shapes, SetUp setUp, View view, double px, double py) {
@@ -63,7 +108,11 @@ public final class HitTest {
                 if (q.distance(p) < least) {
                     least = q.distance(p);
                     best = new Hit(
-                            Kind.PIPE, e.getKey(), q, along + way.get(i - 1).distance(q));
+                            Kind.PIPE,
+                            e.getKey(),
+                            q,
+                            along + way.get(i - 1).distance(q),
+                            bearing(way.get(i - 1), way.get(i)));
                 }
                 along += way.get(i - 1).distance(way.get(i));
             }

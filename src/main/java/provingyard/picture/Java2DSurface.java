@@ -57,6 +57,21 @@ public final class Java2DSurface implements Surface {
         return image;
     }
 
+    /** Lays another image over this one, a pixel on a pixel. */
+    public void put(BufferedImage other) {
+        AffineTransform now = g.getTransform();
+        g.setTransform(new AffineTransform());
+        g.drawImage(other, 0, 0, null);
+        g.setTransform(now);
+    }
+
+    /** Lays another image into a rectangle in the current units, smoothed. */
+    public void put(BufferedImage other, double x, double y, double width, double height) {
+        AffineTransform to = AffineTransform.getTranslateInstance(x, y);
+        to.scale(width / other.getWidth(), height / other.getHeight());
+        g.drawImage(other, to, null);
+    }
+
     @Override
     public void save() {
         states.push(new State(g, alpha, blend));

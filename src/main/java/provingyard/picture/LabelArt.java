@@ -16,6 +16,9 @@ import provingyard.setup.SetUp;
 /** Names on the plan, scale bar, north, wind and rain. px. */
 final class LabelArt {
 
+    /** How much of the halo covers the ground behind a name. */
+    static final double HALO = 0.85;
+
     private final YardShapes shapes;
     private final View view;
     private final Theme theme;
@@ -27,7 +30,7 @@ final class LabelArt {
         this.theme = view.theme();
     }
 
-    void draw(Surface s, SetUp setUp, Snapshot snapshot) {
+    void draw(Surface s, SetUp setUp) {
         reserve(setUp);
         for (Structure b : shapes.yard().structures()) {
             if (b.label() != null && b.outline().size() > 2) {
@@ -42,7 +45,7 @@ final class LabelArt {
                 name(s, g.label(), g.outline(), FontRole.TEXT, theme.letters() + 0.5);
             }
         }
-        frame(s, snapshot);
+        frame(s);
     }
 
     /** Places that no name may cover: sensors, notes, and the corner of the scale bar. */
@@ -172,17 +175,17 @@ final class LabelArt {
 
     private TextStyle halo(FontRole role, double size) {
         return TextStyle.of(role, size, theme.at(Tone.LABEL))
-                .halo(theme.at(Tone.HALO).fade(0.85), 3.2);
+                .halo(theme.at(Tone.HALO).fade(HALO), 3.2);
     }
 
-    /** Scale bar, north, and the weather that acts now, in the free part's lower left corner. */
-    private void frame(Surface s, Snapshot snapshot) {
+    /** Scale bar and north in the free part's lower left corner. */
+    private void frame(Surface s) {
         boolean us = view.units() == UnitSystem.US;
         double unit = us ? 0.3048 : 1;
         double half = half(unit);
         double px = half * unit * view.scale();
-        double x = view.free().left() + 24;
-        double y = view.height() - view.free().bottom() - theme.letters() - 12;
+        double x = frameX();
+        double y = frameY();
         Colour ink = theme.at(Tone.LABEL);
         Path bar = Path.builder()
                 .append(Path.svg("M0 -6V0H1V-6").mapped(2 * px, 1, x, y))
@@ -195,12 +198,21 @@ final class LabelArt {
         s.text("0", x, base, style);
         s.text(number(half), x + px, base, style);
         s.text(number(2 * half) + (us ? " ft" : " m"), x + 2 * px, base, style);
-        double at = x + 2 * px + s.textWidth("10 m", FontRole.STRONG, theme.letters()) / 2 + 24;
-        north(s, at, y, style);
-        at += 28;
-        if (snapshot != null && snapshot.sky() != null) {
-            weather(s, at, y - 2, snapshot.sky());
-        }
+        north(s, northX(s), y, style);
+    }
+
+    private double frameX() {
+        return view.free().left() + 24;
+    }
+
+    private double frameY() {
+        return view.height() - view.free().bottom() - theme.letters() - 12;
+    }
+
+    private double northX(Surface s) {
+        double unit = view.units() == UnitSystem.US ? 0.3048 : 1;
+        double bar = 2 * half(unit) * unit * view.scale();
+        return frameX() + bar + s.textWidth("10 m", FontRole.STRONG, theme.letters()) / 2 + 24;
     }
 
     private double half(double unit) {
@@ -224,8 +236,10 @@ final class LabelArt {
         s.text("N", x, y + theme.letters() + 2.5, style);
     }
 
-    private void weather(Surface s, double x, double y, Snapshot.Sky sky) {
-        double at = x;
+    /** The weather that acts now, right of north. */
+    void weather(Surface s, Snapshot.Sky sky) {
+        double y = frameY() - 2;
+        double at = northX(s) + 28;
         if (sky.wind() >= 0.3) {
             Path arrow = Path.svg("M-17 -2.6H13M-17 2.6H13M7 -7L17 0L7 7");
             s.save();

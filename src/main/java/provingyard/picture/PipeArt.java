@@ -93,6 +93,8 @@ final class PipeArt {
             s.stroke(dot, Pen.of(theme.at(on ? Tone.HALO : Tone.HEAD_RING), theme.px(1.3)));
             if (chosen) {
                 ring(s, view.x(h.at().x()), view.y(h.at().y()), 8);
+            } else if (h.id().equals(view.marks().hovered())) {
+                s.stroke(Path.circle(view.x(h.at().x()), view.y(h.at().y()), 7), Pen.of(theme.at(Tone.LABEL), 2));
             }
         }
     }

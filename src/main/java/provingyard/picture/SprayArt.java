@@ -10,6 +10,9 @@ final class SprayArt {
     /** True speed of a rotor's stream, degrees per second. */
     private static final double ROTOR_SPEED = 9;
 
+    /** Most drops drawn along one radius. */
+    private static final double DROPS = 9;
+
     private final YardShapes shapes;
     private final View view;
     private final Theme theme;
@@ -27,19 +30,25 @@ final class SprayArt {
                 .toList();
     }
 
-    void draw(Surface s) {
+    /** What stays while head flows and wind do: resting throws, drift, sectors, and what lands on paving. */
+    void standing(Surface s) {
         resting(s);
-        if (jets.isEmpty()) {
-            return;
+        if (!jets.isEmpty()) {
+            driftHaze(s);
+            for (Jet j : jets) {
+                s.fill(j.sector(), gradient(j));
+            }
+            overspray(s);
         }
-        driftHaze(s);
-        for (Jet j : jets) {
-            s.fill(j.sector(), gradient(j));
+    }
+
+    /** What moves while time runs: drops, streams, wisps. */
+    void moving(Surface s) {
+        if (!jets.isEmpty()) {
+            streaks(s);
+            streams(s);
+            wisps(s);
         }
-        streaks(s);
-        streams(s);
-        wisps(s);
-        overspray(s);
     }
 
     private void resting(Surface s) {
@@ -74,9 +83,10 @@ final class SprayArt {
                         new Paint.Stop(1, c.fade(0.1 * k))));
     }
 
-    /** Drops along the carried radii: white, broken lines that move outward while time runs. */
+    /** Drops along the carried radii: white, broken lines that move outward while time runs, as one path. */
     private void streaks(Surface s) {
         double px = 1 / view.scale();
+        Path.Builder b = Path.builder();
         for (Jet j : jets) {
             Dice dice = new Dice("streaks " + j.head().id());
             double sweep = Math.min(360, j.head().sweep());
@@ -84,33 +94,21 @@ final class SprayArt {
             for (int k = 0; k < n; k++) {
                 double a = j.head().from() + (k + 0.5) * sweep / n + dice.between(-2, 2);
                 double from = dice.between(0.12, 0.22);
-                double on = dice.between(2, 6) * px;
-                double off = dice.between(3, 8) * px;
-                double phase = (on + off) * (1 - fraction(view.seconds() * 1.7 + dice.next()));
-                Pen pen = Pen.of(theme.at(Tone.STREAK).fade(0.62), 1.1 * px)
-                        .round()
-                        .dashed(on, off)
-                        .shifted(phase);
-                s.stroke(ray(j, a, from, 0.97), pen);
+                double on = dice.between(2, 6) * px / j.radius();
+                double off = Math.max(dice.between(3, 8) * px / j.radius(), 0.85 / DROPS - on);
+                double ahead = fraction(view.seconds() * 1.7 + dice.next());
+                for (double t = from + (on + off) * ahead; t < 0.97; t += on + off) {
+                    double end = Math.min(0.97, t + on);
+                    b.moveTo(j.x(a, t), j.y(a, t));
+                    b.lineTo(j.x(a, end), j.y(a, end));
+                }
             }
         }
+        s.stroke(b.build(), Pen.of(theme.at(Tone.STREAK).fade(0.62), 1.1 * px).round());
     }
 
     private static double fraction(double v) {
         return v - Math.floor(v);
-    }
-
-    private static Path ray(Jet j, double bearing, double from, double to) {
-        Path.Builder b = Path.builder();
-        for (int q = 0; q <= 5; q++) {
-            double t = from + (to - from) * q / 5;
-            if (q == 0) {
-                b.moveTo(j.x(bearing, t), j.y(bearing, t));
-            } else {
-                b.lineTo(j.x(bearing, t), j.y(bearing, t));
-            }
-        }
-        return b.build();
     }
 
     /** A rotor's stream stands where it is this second. */
@@ -165,7 +163,7 @@ final class SprayArt {
             wisp(jets.get(k % jets.size()), dice, air, drops);
         }
         Colour c = theme.at(Tone.STREAK);
-        s.layer(0.6, 0.1, l -> l.fill(air.build(), c));
+        s.fill(air.build(), c.fade(0.34));
         s.fill(drops.build(), c.fade(0.9));
     }
 

@@ -36,7 +36,10 @@ public record Theme(
 
     /** The dark interface over a colder plan; lamps are lit. */
     public static final Theme NIGHT =
-            new Theme("night", true, read(ThemeColours.NIGHT, DARK.colours), 0.55, 0.36, 0.16, 1, 12, 30);
+            new Theme("night", true, read(ThemeColours.NIGHT, DARK.colours), 0.55, 0.27, 0.16, 1, 12, 30);
+
+    /** The light interface over the same night plan, a little lifted. */
+    public static final Theme MOONLIT = new Theme("moonlit", true, moonlit(), 0.5, 0.27, 0.16, 1, 12, 30);
 
     /** Light, the plan at 55 % under white, 2 px lines, no shadows. */
     public static final Theme HIGH_CONTRAST = new Theme(
@@ -46,7 +49,7 @@ public record Theme(
     public static final Theme PROJECTOR =
             new Theme("projector", false, read(ThemeColours.PROJECTOR, LIGHT.colours), 0.16, 0.42, 0.16, 1.6, 22, 48);
 
-    public static final List<Theme> ALL = List.of(LIGHT, DARK, NIGHT, HIGH_CONTRAST, PROJECTOR);
+    public static final List<Theme> ALL = List.of(LIGHT, MOONLIT, DARK, NIGHT, HIGH_CONTRAST, PROJECTOR);
 
     /** The colour of a role. */
     public Colour at(Tone tone) {
@@ -58,9 +61,19 @@ public record Theme(
         return width * lines;
     }
 
-    /** The theme of the same interface for a sun's altitude in degrees: dark turns to night under -2. */
+    /** The same interface over the plan by night; high contrast and projector know no night. */
+    public Theme night() {
+        return this == LIGHT ? MOONLIT : this == DARK ? NIGHT : this;
+    }
+
+    /** Whether lamps are lit in this theme. */
+    boolean isNight() {
+        return this == NIGHT || this == MOONLIT;
+    }
+
+    /** The theme of the same interface for a sun's altitude in degrees: the night's under {@link Light#NIGHTFALL}. */
     public Theme under(double sunAltitude) {
-        return this == DARK && sunAltitude < -2 ? NIGHT : this;
+        return sunAltitude < Light.NIGHTFALL ? night() : this;
     }
 
     private static Map<Tone, Colour> none() {
@@ -73,6 +86,19 @@ public record Theme(
         for (String pair : text.trim().split("\\s+")) {
             int eq = pair.indexOf('=');
             all.put(Tone.valueOf(pair.substring(0, eq)), Colour.of(pair.substring(eq + 1)));
+        }
+        return Collections.unmodifiableMap(all);
+    }
+
+    /** Interface and notes by light, the plan by night. */
+    private static Map<Tone, Colour> moonlit() {
+        Map<Tone, Colour> all = new EnumMap<>(NIGHT.colours);
+        for (Tone tone : Tone.values()) {
+            if (tone.compareTo(Tone.OFF_SITE) < 0 || tone.compareTo(Tone.PLATE) >= 0) {
+                all.put(tone, LIGHT.at(tone));
+            } else if (tone.compareTo(Tone.SKYLIGHT) < 0 && tone != Tone.SEAM) {
+                all.put(tone, NIGHT.at(tone).mix(LIGHT.at(tone), 0.1));
+            }
         }
         return Collections.unmodifiableMap(all);
     }

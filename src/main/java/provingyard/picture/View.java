@@ -164,6 +164,25 @@ public record View(
                 shelter);
     }
 
+    /** The same without what ground and canopies do not depend on. */
+    View plain() {
+        return new View(
+                width,
+                height,
+                scale,
+                centreX,
+                centreY,
+                Free.ALL,
+                theme,
+                Set.of(),
+                false,
+                "en",
+                UnitSystem.METRIC,
+                Marks.NONE,
+                0,
+                null);
+    }
+
     public View shelter(CellField field) {
         return new View(
                 width, height, scale, centreX, centreY, free, theme, layers, labels, language, units, marks, seconds,

@@ -1,15 +1,23 @@
 package provingyard.picture;
 
-import java.util.List;
 import provingyard.numeric.Deterministic;
 import provingyard.scenario.Point;
 import provingyard.season.Snapshot;
 
-/** What cells show: wetness, shelter, cold air, wet film and ice; and leaks. Metres, north up. */
+/** What cells show: wetness, shelter, wet film and ice. Metres, north up. */
 final class WetArt {
 
     /** mm of water or ice below which nothing is drawn. */
-    private static final double SOME = 0.05;
+    private static final double SOME = 0.03;
+
+    /** mm of ice from which it shows cracks. */
+    private static final double ICED = 0.1;
+
+    /** Share of the available water from which wetness is drawn no stronger. */
+    private static final double DRAINING = 1.25;
+
+    /** Parts of a cell's side on paving. */
+    private static final int PAVING_FINER = 3;
 
     private final YardShapes shapes;
     private final View view;
@@ -23,11 +31,10 @@ final class WetArt {
         this.snapshot = snapshot;
     }
 
-    private double cell() {
-        return shapes.size().x() / snapshot.nx();
-    }
-
-    /** Blue where the root zone is wet: alpha rises with the square of the available water, so that spots stand out. */
+    /**
+     * Blue where the root zone is wet: alpha rises with the square of the available water, so that spots stand out, and
+     * is greatest where water drains.
+     */
     void wetness(Surface s) {
         int nx = snapshot.nx();
         int ny = snapshot.ny();
@@ -43,7 +50,7 @@ final class WetArt {
         int rgb = theme.at(Tone.WET).argb() & 0xFFFFFF;
         for (int row = 0; row < h; row++) {
             for (int col = 0; col < w; col++) {
-                double share = Math.max(0, Math.min(1.1, fine[row * w + col]));
+                double share = Math.max(0, Math.min(DRAINING, fine[row * w + col])) / DRAINING;
                 double a = planted.fine()[row * w + col] ? theme.wetness() * share * share : 0;
                 argb[(h - 1 - row) * w + col] = (int) Math.round(255 * a) << 24 | rgb;
             }
@@ -76,49 +83,66 @@ final class WetArt {
         s.restore();
     }
 
-    /** Wet film on paving, then ice with its cracks. */
+    /** Wet film on paving, then ice with its cracks, both smooth within the paving's edges. */
     void paving(Surface s) {
-        Path film = cells(snapshot.film());
-        Path ice = cells(snapshot.ice());
-        if (film.isEmpty() && ice.isEmpty()) {
-            return;
+        boolean[] paved = new boolean[snapshot.paving().length];
+        for (int i = 0; i < paved.length; i++) {
+            paved[i] = !Float.isNaN(snapshot.paving()[i]);
         }
+        if (some(snapshot.film())) {
+            overPaving(s, smooth(snapshot.film(), paved), theme.at(Tone.FILM), 0.02, 0.7, theme.dark() ? 0.3 : 0.36);
+        }
+        if (some(snapshot.ice())) {
+            CellField ice = smooth(snapshot.ice(), paved);
+            overPaving(s, ice, theme.at(Tone.ICE_FILL), 0.04, 0.14, 0.94);
+            s.save();
+            s.clip(pavedPath());
+            s.stroke(cracks(ice), Pen.of(theme.at(Tone.ICE_CRACK), Math.max(0.07, 1.1 * view.px())));
+            s.restore();
+        }
+    }
+
+    private static boolean some(float[] values) {
+        for (float v : values) {
+            if (v > SOME) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private CellField smooth(float[] values, boolean[] counts) {
+        return Fields.finer(new CellField(snapshot.nx(), snapshot.ny(), values), counts, PAVING_FINER);
+    }
+
+    private Path pavedPath() {
+        return shapes.paved().isEmpty()
+                ? Path.rectangle(0, 0, shapes.size().x(), shapes.size().y())
+                : shapes.paved();
+    }
+
+    /** A colour on the paving, from nothing at {@code low} mm to {@code most} alpha at {@code high} mm. */
+    private void overPaving(Surface s, CellField field, Colour colour, double low, double high, double most) {
+        int w = field.nx();
+        int h = field.ny();
+        int[] argb = new int[w * h];
+        for (int row = 0; row < h; row++) {
+            for (int col = 0; col < w; col++) {
+                double t = Math.max(0, Math.min(1, (field.values()[row * w + col] - low) / (high - low)));
+                int a = (int) Math.round(255 * most * t * t * (3 - 2 * t));
+                argb[(h - 1 - row) * w + col] = a << 24 | colour.argb() & 0xFFFFFF;
+            }
+        }
+        double kx = w / shapes.size().x();
+        double ky = h / shapes.size().y();
         s.save();
-        s.clip(
-                shapes.paved().isEmpty()
-                        ? Path.rectangle(0, 0, shapes.size().x(), shapes.size().y())
-                        : shapes.paved());
-        if (!film.isEmpty()) {
-            s.fill(film, theme.at(Tone.FILM).fade(0.35));
-        }
-        if (!ice.isEmpty()) {
-            s.clip(ice);
-            s.fill(ice, theme.at(Tone.ICE_FILL));
-            s.stroke(cracks(), Pen.of(theme.at(Tone.ICE_CRACK), Math.max(0.07, 1.1 * view.px())));
-        }
+        s.translate(0, shapes.size().y());
+        s.scale(1 / kx, -1 / ky);
+        s.tile(pavedPath().mapped(kx, -ky, 0, h), new Pixels(w, h, argb));
         s.restore();
     }
 
-    /** Cells with more than a trace, row by row joined to rectangles. */
-    private Path cells(float[] values) {
-        double c = cell();
-        Path.Builder b = Path.builder();
-        for (int row = 0; row < snapshot.ny(); row++) {
-            int from = -1;
-            for (int col = 0; col <= snapshot.nx(); col++) {
-                boolean on = col < snapshot.nx() && values[row * snapshot.nx() + col] > SOME;
-                if (on && from < 0) {
-                    from = col;
-                } else if (!on && from >= 0) {
-                    b.rectangle(from * c - 0.02, row * c - 0.02, (col - from) * c + 0.04, c + 0.04);
-                    from = -1;
-                }
-            }
-        }
-        return b.build();
-    }
-
-    private Path cracks() {
+    private Path cracks(CellField ice) {
         double step = 0.9;
         Path tile = Path.svg("M0 .2L.9 .5M.3 0L.5 .9M0 .8L.4 .45");
         Path.Builder b = Path.builder();
@@ -130,7 +154,7 @@ final class WetArt {
             for (double u = -reach; u < reach; u += step) {
                 double x = u * c - v * s;
                 double y = u * s + v * c;
-                if (iced(x, y)) {
+                if (iced(ice, x, y)) {
                     turned(b, tile, x, y, c, s);
                 }
             }
@@ -138,18 +162,11 @@ final class WetArt {
         return b.build();
     }
 
-    private boolean iced(double x, double y) {
-        for (double dx = -1; dx <= 1; dx++) {
-            for (double dy = -1; dy <= 1; dy++) {
-                int col = (int) Math.floor((x + dx) / cell());
-                int row = (int) Math.floor((y + dy) / cell());
-                boolean in = col >= 0 && row >= 0 && col < snapshot.nx() && row < snapshot.ny();
-                if (in && snapshot.ice()[row * snapshot.nx() + col] > SOME) {
-                    return true;
-                }
-            }
-        }
-        return false;
+    private boolean iced(CellField ice, double x, double y) {
+        int col = (int) Math.floor(x / shapes.size().x() * ice.nx());
+        int row = (int) Math.floor(y / shapes.size().y() * ice.ny());
+        boolean in = col >= 0 && row >= 0 && col < ice.nx() && row < ice.ny();
+        return in && ice.at(col, row) > ICED;
     }
 
     private static void turned(Path.Builder b, Path tile, double x, double y, double c, double s) {
@@ -164,26 +181,5 @@ final class WetArt {
                 b.lineTo(x + u * c - v * s, y + u * s + v * c);
             }
         });
-    }
-
-    /** Water that comes up where a pipe leaks. */
-    void leaks(Surface s) {
-        for (Snapshot.Leak leak : snapshot.leaks()) {
-            double litres = Math.max(0, leak.flow()) * 60_000;
-            double r = Math.min(4.5, 0.7 + 0.28 * Math.sqrt(litres));
-            Colour c = theme.at(Tone.WET).mix(Colour.BLACK, 0.25);
-            Paint stain = new Paint.Radial(
-                    leak.x(),
-                    leak.y(),
-                    r,
-                    List.of(
-                            new Paint.Stop(0, c.fade(0.75)),
-                            new Paint.Stop(0.7, c.fade(0.5)),
-                            new Paint.Stop(1, c.fade(0))));
-            s.fill(Path.circle(leak.x(), leak.y(), r), stain);
-            Pen ripple = Pen.of(theme.at(Tone.STREAK).fade(0.6), Math.max(0.05, view.px()));
-            s.stroke(Path.circle(leak.x(), leak.y(), r * 0.22), ripple);
-            s.stroke(Path.circle(leak.x(), leak.y(), r * 0.42), ripple);
-        }
     }
 }

@@ -7,8 +7,9 @@ import provingyard.season.Snapshot;
 import provingyard.setup.SetUp;
 
 /**
- * Draws the yard, from below upwards, in four steps of which the first and third stay the same while only time runs:
- * {@link #ground}, {@link #live}, {@link #top}, {@link #marks}. Keeps nothing: the same input draws the same picture.
+ * Draws the yard, from below upwards, in steps that change at their own pace: {@link #ground}, {@link #minute}, {@link
+ * #moving}, {@link #top}, {@link #air}, {@link #names}, {@link #marks}. Keeps nothing: the same input draws the same
+ * picture.
  */
 public final class YardPainter {
 
@@ -28,11 +29,12 @@ public final class YardPainter {
     }
 
     /**
-     * Wetness, pipes, water in the air, cold, film and ice, leaks, lamp light: below the canopies.
+     * What one minute shows below the canopies and does not move within it: wetness, shade, film and ice, leak stains,
+     * shelter, pipes, throws and landing water, cold air, lamp light. Cache it per view, theme and snapshot.
      *
      * @param snapshot null before a season is lived: pipes and resting throws only
      */
-    public static void live(Surface s, YardShapes shapes, View view, Snapshot snapshot) {
+    public static void minute(Surface s, YardShapes shapes, View view, Snapshot snapshot) {
         Live live = new Live(shapes, snapshot);
         s.save();
         view.toMetres(s);
@@ -46,7 +48,7 @@ public final class YardPainter {
                         .shade(s, snapshot.sky().sunAltitude(), snapshot.sky().sunBearing());
             }
             wet.paving(s);
-            wet.leaks(s);
+            new LeakArt(view, snapshot).stains(s);
         }
         if (view.shows(Layer.SHELTER) && view.shelter() != null) {
             new WetArt(shapes, view, snapshot).shelter(s, view.shelter());
@@ -55,7 +57,7 @@ public final class YardPainter {
             new PipeArt(shapes, view, live).pipes(s);
         }
         if (view.shows(Layer.SPRAY)) {
-            new SprayArt(shapes, view, live).draw(s);
+            new SprayArt(shapes, view, live).standing(s);
         }
         if (snapshot != null && view.shows(Layer.COLD)) {
             new ColdArt(shapes, view, snapshot).lines(s);
@@ -68,7 +70,25 @@ public final class YardPainter {
 
     private static boolean dusk(View view, Snapshot snapshot) {
         boolean below = snapshot == null || snapshot.sky().sunAltitude() < DUSK;
-        return view.theme() == Theme.NIGHT && below;
+        return view.theme().isNight() && below;
+    }
+
+    /** What moves below the canopies while time runs: flow in pipes, drops, streams, water welling up. */
+    public static void moving(Surface s, YardShapes shapes, View view, Snapshot snapshot) {
+        if (snapshot == null) {
+            return;
+        }
+        Live live = new Live(shapes, snapshot);
+        s.save();
+        view.toMetres(s);
+        if (view.shows(Layer.PIPES)) {
+            new FlowArt(shapes, view, snapshot).draw(s);
+        }
+        new LeakArt(view, snapshot).bubbles(s);
+        if (view.shows(Layer.SPRAY)) {
+            new SprayArt(shapes, view, live).moving(s);
+        }
+        s.restore();
     }
 
     /** Tree canopies and roofs on a transparent ground; cache it per view and theme. */
@@ -81,7 +101,39 @@ public final class YardPainter {
         s.restore();
     }
 
-    /** Heads, fittings, names, sensors, notes, scale bar, north and wind: over everything. */
+    /** Whether {@link #air} would draw anything. */
+    public static boolean isAirSeen(Snapshot snapshot) {
+        return AirArt.drops(snapshot.sky().rainRate())
+                        + AirArt.wisps(snapshot.sky().wind())
+                > 0;
+    }
+
+    /** Rain and wind over roofs and canopies. px. */
+    public static void air(Surface s, View view, Snapshot snapshot) {
+        if (snapshot != null && snapshot.sky() != null) {
+            new AirArt(view, snapshot.sky()).draw(s);
+        }
+    }
+
+    /** Names on the plan, scale bar and north: they stay while view, set-up and selection do. */
+    public static void names(Surface s, YardShapes shapes, View view, SetUp setUp) {
+        if (view.labels()) {
+            new LabelArt(shapes, view).draw(s, setUp);
+        }
+    }
+
+    /** Values of cold air on their lines, clear of sensors. px. */
+    public static void coldValues(Surface s, YardShapes shapes, View view, SetUp setUp, Snapshot snapshot) {
+        if (snapshot != null && view.shows(Layer.COLD)) {
+            List<Point> sensors = setUp.sensors().stream()
+                    .map(p -> SensorArt.place(shapes, p))
+                    .filter(Objects::nonNull)
+                    .toList();
+            new ColdArt(shapes, view, snapshot).values(s, sensors);
+        }
+    }
+
+    /** Heads, fittings, weather, sensors and notes: over everything. */
     public static void marks(Surface s, YardShapes shapes, View view, SetUp setUp, Snapshot snapshot) {
         Live live = new Live(shapes, snapshot);
         PipeArt pipes = new PipeArt(shapes, view, live);
@@ -91,25 +143,16 @@ public final class YardPainter {
         if (view.shows(Layer.PIPES)) {
             pipes.fittings(s);
         }
-        if (snapshot != null && view.shows(Layer.COLD)) {
-            List<Point> sensors = setUp.sensors().stream()
-                    .map(p -> SensorArt.place(shapes, p))
-                    .filter(Objects::nonNull)
-                    .toList();
-            new ColdArt(shapes, view, snapshot).values(s, sensors);
-        }
-        if (view.labels()) {
-            new LabelArt(shapes, view).draw(s, setUp, snapshot);
+        if (view.labels() && snapshot != null && snapshot.sky() != null) {
+            new LabelArt(shapes, view).weather(s, snapshot.sky());
         }
         new SensorArt(shapes, view, live).draw(s, setUp);
         new NoteArt(view).draw(s);
     }
 
-    /** All four steps. */
-    public static void all(Surface s, YardShapes shapes, View view, SetUp setUp, Snapshot snapshot) {
-        ground(s, shapes, view);
-        live(s, shapes, view, snapshot);
-        top(s, shapes, view);
-        marks(s, shapes, view, setUp, snapshot);
+    /** All between ground and canopies. */
+    public static void live(Surface s, YardShapes shapes, View view, Snapshot snapshot) {
+        minute(s, shapes, view, snapshot);
+        moving(s, shapes, view, snapshot);
     }
 }

@@ -14,7 +14,7 @@ public final class YardPicture {
 
     private YardPicture() {}
 
-    /** The whole picture; the theme turns to night when the snapshot's sun is down. */
+    /** The whole picture in the light of the snapshot's sky. */
     public static BufferedImage render(Scenario scenario, SetUp setUp, Snapshot snapshot, View view) {
         return render(YardShapes.of(scenario), setUp, snapshot, view);
     }
@@ -24,8 +24,13 @@ public final class YardPicture {
         View seen = snapshot == null || snapshot.sky() == null
                 ? view
                 : view.theme(view.theme().under(snapshot.sky().sunAltitude()));
-        Java2DSurface s = new Java2DSurface(view.width(), view.height());
-        YardPainter.all(s, shapes, seen, setUp, snapshot);
+        Backdrop backdrop = new Backdrop(shapes);
+        Java2DSurface s = new Java2DSurface(backdrop.ground(view, 1, snapshot).image());
+        YardPainter.moving(s, shapes, seen, snapshot);
+        s.put(backdrop.top(view, 1, setUp, snapshot).image());
+        YardPainter.air(s, seen, snapshot);
+        YardPainter.names(s, shapes, seen, setUp);
+        YardPainter.marks(s, shapes, seen, setUp, snapshot);
         return s.image();
     }
 

@@ -96,6 +96,15 @@ final class LeakLog {
         return events;
     }
 
+    /** The minute at which a fault last began, by its index; 0 before it did. */
+    long began(int fault) {
+        long began = 0;
+        for (Case c : cases) {
+            began = c.fault() == fault ? c.began() : began;
+        }
+        return began;
+    }
+
     /** Whether repairs are done and the controller is to be re-armed at this minute. */
     boolean rearmIsDue(long tick) {
         if (tick < rearmAt) {

@@ -485,7 +485,7 @@ public final class Season {
     public Snapshot snapshot() {
         long shown = Math.max(0, tick - 1);
         Weather now = weather.at(shown);
-        return new SnapshotMaker(site, now, ground, twin.after(tick).frost(), flows)
+        return new SnapshotMaker(site, now, ground, twin.after(tick).frost(), flows, leakLog)
                 .make(tick, clock(tick), setUp, readings, controller, open, masterOpen, ledger(), spent);
     }
 

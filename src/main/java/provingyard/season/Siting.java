@@ -108,6 +108,21 @@ public final class Siting {
                 open);
     }
 
+    /**
+     * Share of the open wind that comes through, for each cell of the yard at a height in m: below 1 in the lee, above 1
+     * at roof edges.
+     *
+     * @param windFrom bearing in degrees
+     */
+    public float[] windShares(double height, double windFrom) {
+        Yard yard = site.yard();
+        float[] shares = new float[yard.cells()];
+        for (int c = 0; c < shares.length; c++) {
+            shares[c] = (float) yard.shelter(yard.x(c), yard.y(c), height, windFrom);
+        }
+        return shares;
+    }
+
     private double toHeat(Point at) {
         double nearest = Double.POSITIVE_INFINITY;
         for (YardPlan.Vent vent : site.scenario().yard().vents()) {

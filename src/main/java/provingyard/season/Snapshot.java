@@ -16,6 +16,7 @@ import java.util.List;
  * @param ice per cell: ice from irrigation water in mm
  * @param stress per cell: 1 - Ks
  * @param cold per cell: air temperature at 0.1 m in °C
+ * @param paving per cell: temperature of the paving's surface in °C (not a number where plants grow)
  * @param zones state of each zone, in the document's order
  * @param heads state of each head, in the document's order
  * @param links flow of each pipe (m3/s, positive from its {@code from} end), in the document's order
@@ -37,6 +38,7 @@ public record Snapshot(
         float[] ice,
         float[] stress,
         float[] cold,
+        float[] paving,
         List<Zone> zones,
         List<Head> heads,
         double[] links,
@@ -89,6 +91,14 @@ public record Snapshot(
      */
     public record Sensor(String id, double reading, boolean tripped) {}
 
-    /** A leak: place in m and its flow in m3/s. */
-    public record Leak(double x, double y, double flow) {}
+    /**
+     * A leak.
+     *
+     * @param x m east
+     * @param y m north
+     * @param flow m3/s
+     * @param minutes since it began
+     * @param surfaces whether so much comes out that it shows at the surface
+     */
+    public record Leak(double x, double y, double flow, long minutes, boolean surfaces) {}
 }

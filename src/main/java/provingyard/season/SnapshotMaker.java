@@ -17,7 +17,7 @@ import provingyard.world.hydraulics.WaterFlows;
 import provingyard.world.weather.Weather;
 
 /** Makes the plain values that the screen draws from the world at one minute. */
-record SnapshotMaker(Site site, Weather now, Ground ground, Frost twin, WaterFlows flows) {
+record SnapshotMaker(Site site, Weather now, Ground ground, Frost twin, WaterFlows flows, LeakLog leakLog) {
 
     private static final double MM = 1000;
     private static final double MINUTES = 60;
@@ -38,7 +38,9 @@ record SnapshotMaker(Site site, Weather now, Ground ground, Frost twin, WaterFlo
         float[] film = new float[n];
         float[] ice = new float[n];
         float[] stress = new float[n];
+        float[] paving = new float[n];
         for (int c = 0; c < n; c++) {
+            paving[c] = (float) ground.surfaceTemperature(c);
             if (site.yard().planted(c)) {
                 wetness[c] = (float) ground.wetness(c);
                 stress[c] = (float) (1 - ground.ks(c));
@@ -58,11 +60,12 @@ record SnapshotMaker(Site site, Weather now, Ground ground, Frost twin, WaterFlo
                 ice,
                 stress,
                 site.climate().cold(now),
+                paving,
                 zones(controller, open),
                 heads(),
                 links(),
                 sensors(setUp, readings),
-                leaks(),
+                leaks(tick),
                 masterOpen,
                 flows.supply(),
                 ledger,
@@ -130,12 +133,17 @@ record SnapshotMaker(Site site, Weather now, Ground ground, Frost twin, WaterFlo
         return sensors;
     }
 
-    private List<Snapshot.Leak> leaks() {
+    private List<Snapshot.Leak> leaks(long tick) {
         List<Snapshot.Leak> leaks = new ArrayList<>();
         for (int i = 0; i < flows.faults().length; i++) {
             if (flows.lost(i) > LEAST_FLOW && site.isLeak(i)) {
                 Point at = site.waterworks().leakAt(i);
-                leaks.add(new Snapshot.Leak(at.x(), at.y(), flows.lost(i)));
+                leaks.add(new Snapshot.Leak(
+                        at.x(),
+                        at.y(),
+                        flows.lost(i),
+                        Math.max(0, tick - leakLog.began(i)),
+                        flows.lost(i) >= LeakLog.SEEN_FROM));
             }
         }
         return leaks;

@@ -13,6 +13,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import provingyard.picture.PlacingArt;
+import provingyard.picture.Surface;
 import provingyard.picture.Theme;
 import provingyard.picture.View;
 import provingyard.picture.YardShapes;
@@ -40,7 +41,6 @@ final class PlacingLayer {
     private final Words words;
     private final YardShapes shapes;
     private final SiteFacts facts;
-    private final Canvas map = new Canvas();
     private final Canvas ring = new Canvas();
     private final Pane over = new Pane();
     private final StackPane sign = new StackPane();
@@ -56,11 +56,8 @@ final class PlacingLayer {
     });
     private SensorKind asked;
     private Needs needs;
-    private MapDrawn mapDrawn;
     private RingDrawn ringDrawn;
     private LegendShown legendShown;
-
-    private record MapDrawn(View view, Needs needs) {}
 
     private record RingDrawn(View view, Object of, String language) {}
 
@@ -84,18 +81,11 @@ final class PlacingLayer {
             label.setMinHeight(Region.USE_PREF_SIZE);
         }
         over.getChildren().addAll(ring, legend, pointer);
-        for (Node node : new Node[] {map, over}) {
-            node.setMouseTransparent(true);
-        }
+        over.setMouseTransparent(true);
         // Words that change must not lay the yard out anew, which would make it forget its view for a pulse.
         over.setManaged(false);
         pointer.setManaged(false);
         legend.setManaged(false);
-    }
-
-    /** What lies over the ground, below the canopies. */
-    Node map() {
-        return map;
     }
 
     /** What lies over everything. */
@@ -104,10 +94,8 @@ final class PlacingLayer {
     }
 
     void resize(double width, double height) {
-        for (Canvas canvas : new Canvas[] {map, ring}) {
-            canvas.setWidth(width);
-            canvas.setHeight(height);
-        }
+        ring.setWidth(width);
+        ring.setHeight(height);
         over.resize(width, height);
     }
 
@@ -122,7 +110,6 @@ final class PlacingLayer {
         YardModel.Hand hand = model.handProperty().get();
         View plain = view.marks(provingyard.picture.Marks.NONE).seconds(0);
         ask(hand);
-        drawMap(plain, hand);
         drawRing(plain, hand);
         showLegend(plain, hand);
         showPointer(view, hand);
@@ -143,16 +130,15 @@ final class PlacingLayer {
         }
     }
 
-    private void drawMap(View plain, YardModel.Hand hand) {
-        Needs shown = hand == null ? null : needs;
-        MapDrawn next = new MapDrawn(shown == null ? null : plain, shown);
-        if (next.equals(mapDrawn)) {
-            return;
-        }
-        mapDrawn = next;
-        map.getGraphicsContext2D().clearRect(0, 0, map.getWidth(), map.getHeight());
-        if (shown != null) {
-            PlacingArt.map(new CanvasSurface(map.getGraphicsContext2D()), shapes, plain, shown);
+    /** The map shown now, to know when it changes; empty where there is none. */
+    Object mapped() {
+        return needs == null || model.handProperty().get() == null ? "" : needs;
+    }
+
+    /** Draws the map over the ground, below the canopies. */
+    void paintMap(Surface s, View view) {
+        if (mapped() instanceof Needs shown) {
+            PlacingArt.map(s, shapes, view, shown);
         }
     }
 
@@ -164,6 +150,7 @@ final class PlacingLayer {
             return;
         }
         ringDrawn = next;
+        ring.setVisible(of != null);
         ring.getGraphicsContext2D().clearRect(0, 0, ring.getWidth(), ring.getHeight());
         boolean carried = hand != null && hand.kind() == SensorKind.RAIN && hand.fits() && model.showsNeeds();
         if (carried) {

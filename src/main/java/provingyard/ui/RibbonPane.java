@@ -6,8 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
-import javafx.scene.canvas.Canvas;
-import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
@@ -42,8 +40,8 @@ final class RibbonPane extends VBox {
 
     private final YardModel model;
     private final Words words;
-    private final Canvas canvas = new Canvas();
-    private final Pane band = new Pane(canvas);
+    private final LivePicture picture = new LivePicture();
+    private final Pane band = new Pane(picture.node());
     private final Button play = new Button();
     private final Label status = new Label();
     private final VBox bar = new VBox(4);
@@ -80,7 +78,6 @@ final class RibbonPane extends VBox {
         band.setId("ribbon-band");
         band.setMinHeight(60);
         band.accessibleTextProperty().bind(words.live("ribbon.accessible"));
-        canvas.widthProperty().bind(band.widthProperty());
         band.setOnMousePressed(this::scrub);
         band.setOnMouseDragged(this::scrub);
         band.setOnMouseMoved(e -> point(e.getX()));
@@ -293,7 +290,7 @@ final class RibbonPane extends VBox {
         pointer.setStartX(x);
         pointer.setEndX(x);
         pointer.setStartY(TOP_OF_LANES * zoom);
-        pointer.setEndY(canvas.getHeight());
+        pointer.setEndY(view.height() * zoom);
     }
 
     private static List<Node> plateRows(RibbonPlate told) {
@@ -325,7 +322,7 @@ final class RibbonPane extends VBox {
             arrangedFor = room(false);
             arrange(frame.snapshot());
         }
-        boolean sized = view != null && view.width() == width && canvas.getHeight() == view.height() * zoom;
+        boolean sized = view != null && view.width() == width && band.getMinHeight() == view.height() * zoom;
         if (frame == drawn && sized) {
             return;
         }
@@ -335,7 +332,7 @@ final class RibbonPane extends VBox {
         play.setDisable(frame.over() && frame.snapshot().tick() >= frame.lived());
         data = story.tell(frame);
         int height = RibbonPainter.height(data);
-        canvas.setHeight(height * zoom);
+        picture.size(getWidth(), height * zoom, density());
         band.setMinHeight(height * zoom);
         band.setPrefHeight(height * zoom);
         long now = frame.snapshot().tick();
@@ -349,13 +346,17 @@ final class RibbonPane extends VBox {
                 theme,
                 words.language(),
                 words.units().get());
-        GraphicsContext g = canvas.getGraphicsContext2D();
-        g.clearRect(0, 0, canvas.getWidth(), canvas.getHeight());
-        g.save();
-        g.scale(zoom, zoom);
-        RibbonPainter.draw(new CanvasSurface(g), data, view);
-        g.restore();
+        picture.draw(s -> {
+            s.scale(zoom, zoom);
+            RibbonPainter.draw(s, data, view);
+        });
         point(hover);
+    }
+
+    private double density() {
+        return getScene() == null || getScene().getWindow() == null
+                ? 1
+                : Math.max(1, getScene().getWindow().getRenderScaleX());
     }
 
     /** What happens now, from the fullest to the shortest sentence. */

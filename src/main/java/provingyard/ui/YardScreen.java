@@ -76,6 +76,9 @@ final class YardScreen extends StackPane {
         FittingScroll kitScroll = new FittingScroll(kit, 0);
         kitScroll.getStyleClass().addAll("sheet", "kit-scroll");
         kitScroll.setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
+        // Their shadows are soft: kept as pictures while the yard beneath them moves.
+        kitScroll.setCache(true);
+        inspector.setCache(true);
         StackPane middle = new StackPane(yard, kitScroll, inspector);
         StackPane.setAlignment(kitScroll, Pos.TOP_LEFT);
         StackPane.setAlignment(inspector, Pos.TOP_RIGHT);

@@ -401,6 +401,7 @@ final class DemoYard {
         float[] film = new float[nx * ny];
         float[] ice = new float[nx * ny];
         float[] cold = new float[nx * ny];
+        float[] paving = new float[nx * ny];
         for (int r = 0; r < ny; r++) {
             for (int c = 0; c < nx; c++) {
                 int i = r * nx + c;
@@ -414,6 +415,7 @@ final class DemoYard {
                 cold[i] =
                         (float) (night ? 2.6 - 4 * bump(x, y, 31, 4.2, 16, 5) - 3.2 * bump(x, y, 6.6, 22.5, 8, 7) : 8);
                 boolean walk = y > 4.7 && y < 6.3 || x > 35 && x < 37 && y > 6 && y < 8;
+                paving[i] = walk ? (float) (night ? -0.8 : 8) : Float.NaN;
                 film[i] = night && walk && x > 17 && x < 45 ? 0.4f : 0;
                 ice[i] = night && walk && x > 21 && x < 42 ? 0.4f : 0;
             }
@@ -443,6 +445,7 @@ final class DemoYard {
                 ice,
                 new float[nx * ny],
                 cold,
+                paving,
                 zones,
                 heads,
                 new double[scenario.plumbing().pipes().size()],

@@ -64,6 +64,60 @@ class ThemeTest {
         }
     }
 
+    @ParameterizedTest
+    @MethodSource("themes")
+    void textsReadOnSoftGroundsAndTheRibbon(Theme theme) {
+        Tone[] soft = {
+            Tone.ACCENT_SOFT,
+            Tone.WATER_SOFT,
+            Tone.ICE_SOFT,
+            Tone.ALARM_SOFT,
+            Tone.CAUTION_SOFT,
+            Tone.GOOD_SOFT,
+            Tone.NIGHT,
+            Tone.FUTURE
+        };
+        for (Tone ground : soft) {
+            readable(theme, Tone.INK, ground);
+            readable(theme, Tone.INK_2, ground);
+        }
+        for (Tone ground : new Tone[] {Tone.NIGHT, Tone.FUTURE}) {
+            for (Tone text : new Tone[] {Tone.INK_3, Tone.WATER, Tone.ICE, Tone.ALARM}) {
+                readable(theme, text, ground);
+            }
+        }
+    }
+
+    /** Names lie on a halo that lets a little of the ground through, by day, by night and at every dusk between. */
+    @ParameterizedTest
+    @MethodSource("themes")
+    void namesReadThroughTheirHaloOnEveryGroundOfThePlanAtAnyHour(Theme theme) {
+        Colour label = theme.at(Tone.LABEL);
+        Colour halo = theme.at(Tone.HALO);
+        Theme day = theme == Theme.MOONLIT ? Theme.LIGHT : theme == Theme.NIGHT ? Theme.DARK : theme;
+        for (Tone tone : Tone.values()) {
+            if (tone.compareTo(Tone.OFF_SITE) < 0 || tone.compareTo(Tone.SKYLIGHT) > 0 || tone == Tone.SEAM) {
+                continue;
+            }
+            for (double night = 0; night <= 1; night += 0.125) {
+                Colour ground = day.at(tone).mix(day.night().at(tone), night);
+                Colour behind = ground.mix(halo, LabelArt.HALO);
+                double c = Colour.contrast(label, behind);
+                assertTrue(c >= 4.5, theme.name() + ": name on " + tone + " at night " + night + " is " + c);
+            }
+        }
+    }
+
+    @Test
+    void valuesOfColdAirReadOnTheirPills() {
+        for (Theme theme : Theme.ALL) {
+            for (Tone ground : new Tone[] {Tone.LAWN, Tone.WALK, Tone.ROOF_S, Tone.CANOPY}) {
+                Colour pill = theme.at(ground).mix(ColdArt.PILL, ColdArt.PILL_ALPHA);
+                assertTrue(Colour.contrast(ColdArt.ON_PILL, pill) >= 4.5, theme.name() + " " + ground);
+            }
+        }
+    }
+
     @Test
     void contrastOfKnownPairs() {
         assertEquals(21, Colour.contrast(Colour.BLACK, Colour.WHITE), 1e-9);
@@ -78,6 +132,9 @@ class ThemeTest {
         }
         assertEquals(Theme.NIGHT, Theme.DARK.under(-3));
         assertEquals(Theme.DARK, Theme.DARK.under(5));
-        assertEquals(Theme.LIGHT, Theme.LIGHT.under(-30));
+        assertEquals(Theme.MOONLIT, Theme.LIGHT.under(-30));
+        assertEquals(Theme.LIGHT, Theme.LIGHT.under(5));
+        assertEquals(Theme.HIGH_CONTRAST, Theme.HIGH_CONTRAST.under(-30));
+        assertEquals(Theme.PROJECTOR, Theme.PROJECTOR.under(-30));
     }
 }

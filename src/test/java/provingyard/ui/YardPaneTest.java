@@ -1,0 +1,162 @@
+package provingyard.ui;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Arrays;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.BooleanSupplier;
+import javafx.animation.AnimationTimer;
+import javafx.scene.Node;
+import javafx.scene.image.PixelFormat;
+import javafx.scene.image.WritableImage;
+import javafx.scene.input.KeyCode;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.testfx.api.FxRobot;
+import org.testfx.api.FxToolkit;
+import org.testfx.util.WaitForAsyncUtils;
+import provingyard.picture.Layer;
+import provingyard.scenario.Sites;
+
+/** The plan in the window: still when time stands, layers and plates by keys. */
+class YardPaneTest {
+
+    private static final FxRobot ROBOT = new FxRobot();
+
+    /** A windy shower in the evening. */
+    private static final long SHOWER = 2567;
+
+    private static Shell shell;
+    private static YardPane yard;
+    private static YardModel model;
+
+    @BeforeAll
+    static void window() throws Exception {
+        Stage stage = FxToolkit.registerPrimaryStage();
+        FxToolkit.setupFixture(() -> {
+            shell = new Shell(ProvingYardApp.sites(), 1280, 720);
+            stage.setScene(shell.scene());
+            stage.show();
+            shell.open(Sites.open("tansy-row").orThrow());
+        });
+        until("the yard opens", () -> shell.yard() != null);
+        yard = shell.yard().yard();
+        model = shell.yard().model();
+        ROBOT.interact(() -> {
+            model.speed(Speed.REAL);
+            model.player().show(SHOWER);
+            yard.requestFocus();
+        });
+        until(
+                "the shower is shown",
+                () -> model.frameProperty().get().snapshot().tick() == SHOWER);
+        pulses(60);
+    }
+
+    @AfterAll
+    static void close() throws Exception {
+        FxToolkit.setupFixture(() -> shell.close());
+        FxToolkit.cleanupStages();
+    }
+
+    private static void until(String what, BooleanSupplier holds) throws Exception {
+        WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, holds::getAsBoolean);
+        assertTrue(holds.getAsBoolean(), what);
+    }
+
+    /** Waits for so many pulses of the window. */
+    private static void pulses(int n) throws Exception {
+        AtomicInteger count = new AtomicInteger();
+        AnimationTimer timer = new AnimationTimer() {
+            @Override
+            public void handle(long now) {
+                count.incrementAndGet();
+            }
+        };
+        ROBOT.interact(timer::start);
+        until("pulses", () -> count.get() >= n);
+        ROBOT.interact(timer::stop);
+    }
+
+    private static int[] picture() {
+        int[][] pixels = new int[1][];
+        ROBOT.interact(() -> {
+            Node node = yard;
+            WritableImage image = node.snapshot(null, null);
+            int w = (int) image.getWidth();
+            int h = (int) image.getHeight();
+            pixels[0] = new int[w * h];
+            image.getPixelReader().getPixels(0, 0, w, h, PixelFormat.getIntArgbInstance(), pixels[0], 0, w);
+        });
+        return pixels[0];
+    }
+
+    private static void play(boolean on) throws Exception {
+        ROBOT.interact(() -> {
+            if (on) {
+                model.player().play(Speed.REAL.minutesPerSecond());
+            } else {
+                model.player().pause();
+            }
+        });
+        until("time " + (on ? "runs" : "stands"), () -> model.playingProperty().get() == on);
+    }
+
+    @Test
+    void standingTimeIsStillPixelForPixelAndRunningTimeMovesUnlessAskedNotTo() throws Exception {
+        int[] before = picture();
+        assertTrue(Arrays.stream(before).distinct().count() > 1000, "the plan is drawn");
+        pulses(20);
+        assertArrayEquals(before, picture());
+
+        ROBOT.interact(() -> yard.stillProperty().set(true));
+        play(true);
+        pulses(20);
+        assertArrayEquals(before, picture(), "still though time runs");
+
+        ROBOT.interact(() -> yard.stillProperty().set(false));
+        pulses(20);
+        assertFalse(Arrays.equals(before, picture()), "rain falls");
+        play(false);
+        pulses(5);
+        int[] paused = picture();
+        pulses(20);
+        assertArrayEquals(paused, picture());
+    }
+
+    @Test
+    void digitsShowAndHideLayers() {
+        for (Layer layer : Layer.values()) {
+            boolean before = model.layersProperty().get().contains(layer);
+            KeyCode key = KeyCode.valueOf("DIGIT" + (layer.ordinal() + 1));
+            ROBOT.press(key).release(key);
+            WaitForAsyncUtils.waitForFxEvents();
+            assertEquals(!before, model.layersProperty().get().contains(layer), layer.name());
+            ROBOT.press(key).release(key);
+            WaitForAsyncUtils.waitForFxEvents();
+            assertEquals(before, model.layersProperty().get().contains(layer), layer.name());
+        }
+    }
+
+    @Test
+    void thingsAreNamedByKeysUntilEscape() throws Exception {
+        ROBOT.interact(yard::requestFocus);
+        ROBOT.press(KeyCode.PAGE_DOWN).release(KeyCode.PAGE_DOWN);
+        until("a plate is open", () -> yard.plate().isVisible());
+        String first = yard.plate().said().whole();
+        assertTrue(yard.getAccessibleText().startsWith(first), yard.getAccessibleText());
+        ROBOT.press(KeyCode.PAGE_DOWN).release(KeyCode.PAGE_DOWN);
+        until("the next is named", () -> !yard.plate().said().whole().equals(first));
+        ROBOT.press(KeyCode.PAGE_UP).release(KeyCode.PAGE_UP);
+        until("back", () -> yard.plate().said().whole().equals(first));
+        ROBOT.press(KeyCode.ESCAPE).release(KeyCode.ESCAPE);
+        until("the plate is gone", () -> !yard.plate().isVisible());
+        assertFalse(yard.getAccessibleText().startsWith(first));
+    }
+}
