@@ -178,7 +178,7 @@ final class RibbonPane extends VBox {
         }
         double taken = 24 + BAR_GAP * (others.size() + 1);
         for (Node node : others) {
-            taken += node.prefWidth(-1);
+            taken += Math.max(node.minWidth(-1), node.prefWidth(-1));
         }
         return getWidth() - taken;
     }
