@@ -51,7 +51,7 @@ public final class Season {
     private final Ground ground;
     private final Course.Twin twin;
     private final StoredHeat heat;
-    private final Spots spots;
+    private final SeasonSurroundings surroundings;
     private final Tally tally;
     private final LeakLog leakLog;
     private final IceLog iceLog;
@@ -82,7 +82,7 @@ public final class Season {
         twin = new Course.Twin(course);
         storeAtStart = ground.totals().store();
         heat = StoredHeat.none();
-        spots = new Spots(site);
+        surroundings = new SeasonSurroundings(site, ground);
         tally = new Tally();
         leakLog = new LeakLog(scenario, faults);
         iceLog = new IceLog(scenario.yard().surfaces());
@@ -109,7 +109,7 @@ public final class Season {
         ground = other.ground.copy();
         twin = other.twin.copy();
         heat = other.heat.copy();
-        spots = new Spots(site);
+        surroundings = new SeasonSurroundings(site, ground);
         tally = other.tally.copy();
         leakLog = other.leakLog.copy();
         iceLog = other.iceLog.copy();
@@ -265,7 +265,7 @@ public final class Season {
         Watering landed = water(forcing, now.windFrom());
         ground.step(forcing, landed);
         heat.advance(now);
-        SeasonSurroundings surroundings = new SeasonSurroundings(site, spots, now, heat, ground, flows, landed);
+        surroundings.minute(now, heat, flows, landed);
         readings = sensors.minute(tick, surroundings, SensorTroubles.of(site.scenario(), leakLog.active()));
         note(now);
         tick++;

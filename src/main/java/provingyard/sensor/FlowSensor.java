@@ -29,7 +29,8 @@ public final class FlowSensor extends Sensor {
     private final FlowBody body;
     private final long noise;
     private final long siting;
-    private double bias = Double.NaN;
+    private Surroundings.Pipe pipe;
+    private double bias;
     private double swirl;
     private double truth;
     private double carried;
@@ -74,13 +75,16 @@ public final class FlowSensor extends Sensor {
     }
 
     @Override
-    void minute(long tick, Surroundings surroundings, SensorFaults faults) {
-        if (Double.isNaN(bias)) {
-            double error = sitingError(surroundings.straightPipe(placement.on(), placement.along()));
-            bias = RandomStreams.uniform(siting, 0) < 0.5 ? -error : error;
-            swirl = error / (BIAS_BEFORE + BIAS_BEHIND);
-        }
-        truth = surroundings.flow(placement.on(), placement.along());
+    void settle(Surroundings surroundings) {
+        pipe = surroundings.pipe(placement.on(), placement.along());
+        double error = sitingError(pipe.straight());
+        bias = RandomStreams.uniform(siting, 0) < 0.5 ? -error : error;
+        swirl = error / (BIAS_BEFORE + BIAS_BEHIND);
+    }
+
+    @Override
+    void minute(long tick, SensorFaults faults) {
+        truth = pipe.flow();
         wireCut = faults.has(SensorFaults.Kind.WIRE_CUT, this);
         boolean turns = Math.abs(truth) >= body.cannotSeeBelow() && !faults.has(SensorFaults.Kind.FLOW_JAMMED, this);
         double exact = turns ? exactPulses(tick) + carried : carried;
@@ -130,8 +134,6 @@ public final class FlowSensor extends Sensor {
 
     private FlowSensor carryTo(Placement.Flow next) {
         FlowSensor other = new FlowSensor(next, noise, siting);
-        other.bias = bias;
-        other.swirl = swirl;
         other.truth = truth;
         other.carried = carried;
         other.pulses = pulses;

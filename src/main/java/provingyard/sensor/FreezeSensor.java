@@ -31,6 +31,7 @@ public final class FreezeSensor extends Sensor {
     private final Placement.Freeze placement;
     private final long noise;
     private final double offset;
+    private Surroundings.Air air;
     private double truth;
     private double body = Double.NaN;
     private double shown;
@@ -79,10 +80,15 @@ public final class FreezeSensor extends Sensor {
     }
 
     @Override
-    void minute(long tick, Surroundings surroundings, SensorFaults faults) {
-        truth = surroundings.airTemperature(placement.at(), placement.height());
-        double wind = Math.max(0, surroundings.wind(placement.at(), placement.height()));
-        double sun = Math.max(0, surroundings.sunOn(placement.at(), placement.height()));
+    void settle(Surroundings surroundings) {
+        air = surroundings.air(placement.at(), placement.height());
+    }
+
+    @Override
+    void minute(long tick, SensorFaults faults) {
+        truth = air.temperature();
+        double wind = Math.max(0, air.wind());
+        double sun = Math.max(0, air.sun());
         double toward = truth + SUN_WARMING * mountWarming(placement.mount()) * sun / (1 + wind);
         double follow = MINUTE / timeConstant(wind);
         body = Double.isNaN(body) ? toward : body + (toward - body) * follow / (1 + follow);

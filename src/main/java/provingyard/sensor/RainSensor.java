@@ -43,6 +43,7 @@ public final class RainSensor extends Sensor {
 
     private final Placement.Rain placement;
     private final double unit;
+    private Surroundings.Air air;
     private double held;
     private boolean swollen;
     private double shown;
@@ -110,11 +111,15 @@ public final class RainSensor extends Sensor {
     }
 
     @Override
-    void minute(long tick, Surroundings truth, SensorFaults faults) {
-        double caught =
-                truth.rain(placement.at(), placement.height()) + truth.spray(placement.at(), placement.height());
+    void settle(Surroundings truth) {
+        air = truth.air(placement.at(), placement.height());
+    }
+
+    @Override
+    void minute(long tick, SensorFaults faults) {
+        double caught = air.rain() + air.spray();
         if (held + caught > 0) {
-            held = hold(held, caught, truth.drying(placement.at(), placement.height()), placement);
+            held = hold(held, caught, air.drying(), placement);
         }
         swollen = trips(held, tripDepth(), swollen);
         wireCut = faults.has(SensorFaults.Kind.WIRE_CUT, this);

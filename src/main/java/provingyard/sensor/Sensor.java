@@ -9,6 +9,7 @@ import provingyard.setup.Placement;
 abstract sealed class Sensor permits RainSensor, WindSensor, FreezeSensor, FlowSensor, SoilSensor {
 
     private final String kindName;
+    private Surroundings around;
 
     Sensor(Placement placement) {
         kindName = placement.kind().name().toLowerCase(Locale.ROOT);
@@ -40,7 +41,19 @@ abstract sealed class Sensor permits RainSensor, WindSensor, FreezeSensor, FlowS
     abstract Placement placement();
 
     /** Reads the truth of one minute. */
-    abstract void minute(long tick, Surroundings truth, SensorFaults faults);
+    final void minute(long tick, Surroundings truth, SensorFaults faults) {
+        if (truth != around) {
+            around = truth;
+            settle(truth);
+        }
+        minute(tick, faults);
+    }
+
+    /** Finds its place in surroundings that it has not read before. */
+    abstract void settle(Surroundings truth);
+
+    /** Reads the truth of one minute at its place. */
+    abstract void minute(long tick, SensorFaults faults);
 
     /** What it shows since the last minute. */
     abstract Readings.Reading reading();

@@ -37,7 +37,8 @@ public final class SoilSensor extends Sensor {
     private final Placement.Soil placement;
     private final Catalogue catalogue;
     private final long noise;
-    private double soilShift = Double.NaN;
+    private Surroundings.Soil soil;
+    private double soilShift;
     private double truth;
     private double shown = Double.NaN;
     private boolean wet;
@@ -89,16 +90,19 @@ public final class SoilSensor extends Sensor {
     }
 
     @Override
-    void minute(long tick, Surroundings surroundings, SensorFaults faults) {
+    void settle(Surroundings surroundings) {
+        soil = surroundings.soil(placement.at(), placement.depth(), SUPPORT);
+        soilShift = shiftOf(soil.id());
+    }
+
+    @Override
+    void minute(long tick, SensorFaults faults) {
         wireCut = faults.has(SensorFaults.Kind.WIRE_CUT, this);
         boolean first = Double.isNaN(shown);
         if (!first && tick % EVERY != 0) {
             return;
         }
-        if (Double.isNaN(soilShift)) {
-            soilShift = shiftOf(surroundings.soilAt(placement.at()));
-        }
-        truth = surroundings.soilWater(placement.at(), placement.depth(), SUPPORT);
+        truth = soil.water();
         shown = read(tick, faults);
         wet = wet ? shown > placement.wet() - CHATTER : shown >= placement.wet();
         dry = shown <= placement.dry() || dry && !wet;
@@ -141,7 +145,6 @@ public final class SoilSensor extends Sensor {
 
     private SoilSensor carryTo(Placement.Soil next) {
         SoilSensor other = new SoilSensor(next, catalogue, noise);
-        other.soilShift = soilShift;
         other.truth = truth;
         other.shown = shown;
         other.wet = wet;

@@ -35,6 +35,7 @@ public final class WindSensor extends Sensor {
     private double[] window;
     private int filled;
     private int next;
+    private Surroundings.Air air;
     private double truth;
     private double cups;
     private double shown;
@@ -68,8 +69,13 @@ public final class WindSensor extends Sensor {
     }
 
     @Override
-    void minute(long tick, Surroundings surroundings, SensorFaults faults) {
-        truth = surroundings.wind(placement.at(), placement.height());
+    void settle(Surroundings surroundings) {
+        air = surroundings.air(placement.at(), placement.height());
+    }
+
+    @Override
+    void minute(long tick, SensorFaults faults) {
+        truth = air.wind();
         turn(tick, faults.has(SensorFaults.Kind.WIND_SEIZED, this));
         window[next] = cups;
         next = (next + 1) % window.length;
