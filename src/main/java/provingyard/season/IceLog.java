@@ -87,6 +87,16 @@ final class IceLog {
                 && minuteOfDay < traffic.get(1).toSecondOfDay() / 60;
     }
 
+    /** Whether some walk was iced at the last beat. */
+    boolean anyIced() {
+        for (boolean one : iced) {
+            if (one) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     Ledger.Ice ice() {
         return new Ledger.Ice(areaHours, inTraffic, mornings);
     }

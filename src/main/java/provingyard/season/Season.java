@@ -13,6 +13,7 @@ import provingyard.numeric.RandomStreams;
 import provingyard.scenario.Kit;
 import provingyard.scenario.Scenario;
 import provingyard.sensor.Readings;
+import provingyard.sensor.SensorFaults;
 import provingyard.sensor.Sensors;
 import provingyard.setup.Placement;
 import provingyard.setup.SetUp;
@@ -50,7 +51,7 @@ public final class Season {
     private final double storeAtStart;
     private final Ground ground;
     private final Course.Twin twin;
-    private final StoredHeat heat;
+    private final StoredHeat.Series heat;
     private final SeasonSurroundings surroundings;
     private final Tally tally;
     private final LeakLog leakLog;
@@ -61,9 +62,10 @@ public final class Season {
     private Sensors sensors;
     private Controller controller;
     private Readings readings;
+    private Commands commands;
+    private long acting;
     private WaterFlows flows;
-    private boolean[] open;
-    private boolean masterOpen;
+    private SensorFaults troubles = SensorFaults.NONE;
     private SetUp setUp;
     private double spent;
     private boolean raining;
@@ -81,7 +83,7 @@ public final class Season {
         ground = start.copy();
         twin = new Course.Twin(course);
         storeAtStart = ground.totals().store();
-        heat = StoredHeat.none();
+        heat = course.heat();
         surroundings = new SeasonSurroundings(site, ground);
         tally = new Tally();
         leakLog = new LeakLog(scenario, faults);
@@ -94,9 +96,8 @@ public final class Season {
         sensors = Sensors.of(scenario, first, streams);
         controller = Controller.of(scenario, first);
         readings = sensors.readings();
-        open = new boolean[site.waterworks().zones().size()];
-        masterOpen = site.waterworks().masterOpenAtRest();
-        flows = site.waterworks().flows(open, masterOpen, 0);
+        commands = new Commands(controller.zones(), -1, site.waterworks().masterOpenAtRest(), List.of());
+        flows = site.waterworks().flows(commands.open(), commands.masterOpen(), acting);
     }
 
     private Season(Season other) {
@@ -108,7 +109,7 @@ public final class Season {
         storeAtStart = other.storeAtStart;
         ground = other.ground.copy();
         twin = other.twin.copy();
-        heat = other.heat.copy();
+        heat = other.heat;
         surroundings = new SeasonSurroundings(site, ground);
         tally = other.tally.copy();
         leakLog = other.leakLog.copy();
@@ -119,9 +120,10 @@ public final class Season {
         sensors = other.sensors.copy();
         controller = other.controller.copy();
         readings = other.readings;
+        commands = other.commands;
+        acting = other.acting;
         flows = other.flows;
-        open = other.open.clone();
-        masterOpen = other.masterOpen;
+        troubles = other.troubles;
         setUp = other.setUp;
         spent = other.spent;
         raining = other.raining;
@@ -204,7 +206,7 @@ public final class Season {
 
     /** The hours lived. */
     public Series series() {
-        return recorder.series();
+        return recorder.series(weather.hours());
     }
 
     /** Nights from sunset to sunrise that touch the season, in ticks. */
@@ -253,20 +255,17 @@ public final class Season {
     /** Lives one minute. */
     public void advance() {
         Weather now = weather.at(tick);
-        List<SeasonEvent> begun = leakLog.begin(tick);
-        events.addAll(begun);
+        events.addAll(leakLog.begin(tick));
         if (leakLog.rearmIsDue(tick)) {
             controller.rearm();
         }
         decide();
-        flows = site.waterworks().flows(open, masterOpen, leakLog.active());
         noteSolution();
         MinuteForcing forcing = Course.forcing(now);
         Watering landed = water(forcing, now.windFrom());
         ground.step(forcing, landed);
-        heat.advance(now);
-        surroundings.minute(now, heat, flows, landed);
-        readings = sensors.minute(tick, surroundings, SensorTroubles.of(site.scenario(), leakLog.active()));
+        surroundings.minute(now, heat.after(tick), flows, landed);
+        readings = sensors.minute(tick, surroundings, troubles);
         note(now);
         tick++;
     }
@@ -283,10 +282,8 @@ public final class Season {
     }
 
     private void decide() {
-        Commands commands = controller.decide(tick, clock(tick), readings);
-        open = commands.open();
-        masterOpen = commands.masterOpen();
-        for (ControlEvent raised : commands.events()) {
+        Commands next = controller.decide(tick, readings);
+        for (ControlEvent raised : next.events()) {
             SeasonEvent event = told(raised);
             events.add(event);
             boolean alarm =
@@ -299,6 +296,20 @@ public final class Season {
             }
         }
         leakLog.look(tick, flows::lost);
+        obey(next);
+    }
+
+    /** Opens and shuts valves; flows and troubles are looked up when valves or faults are others than before. */
+    private void obey(Commands next) {
+        boolean sameFaults = leakLog.active() == acting;
+        if (!sameFaults) {
+            acting = leakLog.active();
+            troubles = SensorTroubles.of(site.scenario(), acting);
+        }
+        if (!sameFaults || !next.sameValves(commands)) {
+            flows = site.waterworks().flows(next.open(), next.masterOpen(), acting);
+        }
+        commands = next;
     }
 
     private static SeasonEvent told(ControlEvent e) {
@@ -321,10 +332,16 @@ public final class Season {
             events.add(new SeasonEvent(tick, kind, "rain", Map.of()));
         }
         if ((tick + 1) % IceLog.BEAT == 0) {
+            lookForIce();
+        }
+        recorder.minute(flows.supply(), ground::meanWetness);
+    }
+
+    /** Looks at the walks where there is ice, or was at the last beat. */
+    private void lookForIce() {
+        if (ground.frozen() || iceLog.anyIced()) {
             events.addAll(iceLog.beat(tick, icedAreas()));
         }
-        double soil = recorder.hourIsDue() ? ground.meanWetness() : 0;
-        recorder.minute(now.air(), now.rain(), now.wind(), now.sun(), flows.supply(), soil);
     }
 
     /** Iced m2 of each surface at this minute's end; the twin is asked only where ice is thick enough to count. */
@@ -382,7 +399,16 @@ public final class Season {
         long shown = Math.max(0, tick - 1);
         Weather now = weather.at(shown);
         return new SnapshotMaker(site, now, ground, twin.after(tick).frost(), flows)
-                .make(tick, clock(tick), setUp, readings, controller, open, masterOpen, ledger(), spent);
+                .make(
+                        tick,
+                        clock(tick),
+                        setUp,
+                        readings,
+                        controller,
+                        commands.open(),
+                        commands.masterOpen(),
+                        ledger(),
+                        spent);
     }
 
     private double newlyBought(SetUp next) {

@@ -180,6 +180,14 @@ public final class WeatherSeries {
         return sum;
     }
 
+    private static double lowest(double[] values, int hour) {
+        double lowest = Double.POSITIVE_INFINITY;
+        for (int t = hour * MINUTES_OF_HOUR; t < (hour + 1) * MINUTES_OF_HOUR; t++) {
+            lowest = Math.min(lowest, values[t]);
+        }
+        return lowest;
+    }
+
     /** The first day. */
     public LocalDate from() {
         return from;
@@ -285,9 +293,11 @@ public final class WeatherSeries {
                 new double[hours],
                 new double[hours],
                 new double[hours],
+                new double[hours],
                 new double[hours]);
         for (int hour = 0; hour < hours; hour++) {
             plot.air()[hour] = mean(fields.air, hour);
+            plot.lowest()[hour] = lowest(fields.air, hour);
             plot.dewPoint()[hour] = mean(fields.dewPoint, hour);
             plot.wind()[hour] = mean(fields.wind, hour);
             plot.sun()[hour] = mean(fields.sun, hour);
