@@ -1,7 +1,6 @@
 package provingyard.sensor;
 
 import provingyard.numeric.RandomStreams;
-import provingyard.scenario.SensorKind;
 import provingyard.setup.Placement;
 
 /**
@@ -110,7 +109,7 @@ public final class FlowSensor extends Sensor {
 
     @Override
     Readings.Reading reading() {
-        return new Readings.Reading(placement.id(), SensorKind.FLOW, shown, false, false, wireCut, pulses);
+        return reading(shown, false, false, wireCut, pulses);
     }
 
     @Override

@@ -1,7 +1,6 @@
 package provingyard.sensor;
 
 import provingyard.numeric.RandomStreams;
-import provingyard.scenario.SensorKind;
 import provingyard.setup.Mount;
 import provingyard.setup.Placement;
 
@@ -100,7 +99,7 @@ public final class FreezeSensor extends Sensor {
 
     @Override
     Readings.Reading reading() {
-        return new Readings.Reading(placement.id(), SensorKind.FREEZE, shown, tripped, false, wireCut, 0);
+        return reading(shown, tripped, false, wireCut, 0);
     }
 
     @Override

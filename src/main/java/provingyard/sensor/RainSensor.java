@@ -3,7 +3,6 @@ package provingyard.sensor;
 import java.util.List;
 import provingyard.numeric.Deterministic;
 import provingyard.numeric.RandomStreams;
-import provingyard.scenario.SensorKind;
 import provingyard.setup.Placement;
 
 /**
@@ -143,7 +142,7 @@ public final class RainSensor extends Sensor {
 
     @Override
     Readings.Reading reading() {
-        return new Readings.Reading(placement.id(), SensorKind.RAIN, shown, tripped, false, wireCut, 0);
+        return reading(shown, tripped, false, wireCut, 0);
     }
 
     @Override

@@ -10,6 +10,7 @@ abstract sealed class Sensor permits RainSensor, WindSensor, FreezeSensor, FlowS
 
     private final String kindName;
     private Surroundings around;
+    private Readings.Reading last;
 
     Sensor(Placement placement) {
         kindName = placement.kind().name().toLowerCase(Locale.ROOT);
@@ -57,6 +58,21 @@ abstract sealed class Sensor permits RainSensor, WindSensor, FreezeSensor, FlowS
 
     /** What it shows since the last minute. */
     abstract Readings.Reading reading();
+
+    /** A reading of so much; the last one while it says the same. */
+    final Readings.Reading reading(double shown, boolean tripped, boolean dry, boolean wireCut, int pulses) {
+        boolean same = last != null
+                && last.shown() == shown
+                && last.tripped() == tripped
+                && last.dry() == dry
+                && last.wireCut() == wireCut
+                && last.pulses() == pulses;
+        if (!same) {
+            Placement placement = placement();
+            last = new Readings.Reading(placement.id(), placement.kind(), shown, tripped, dry, wireCut, pulses);
+        }
+        return last;
+    }
 
     /** The true value at the sensor's place in the last minute, in the unit of its reading. */
     abstract double truth();

@@ -2,7 +2,6 @@ package provingyard.sensor;
 
 import provingyard.numeric.RandomStreams;
 import provingyard.scenario.Catalogue;
-import provingyard.scenario.SensorKind;
 import provingyard.setup.Placement;
 import provingyard.world.ground.Dielectric;
 
@@ -122,8 +121,7 @@ public final class SoilSensor extends Sensor {
 
     @Override
     Readings.Reading reading() {
-        double value = Double.isNaN(shown) ? 0 : shown;
-        return new Readings.Reading(placement.id(), SensorKind.SOIL, value, wet, dry, wireCut, 0);
+        return reading(Double.isNaN(shown) ? 0 : shown, wet, dry, wireCut, 0);
     }
 
     @Override

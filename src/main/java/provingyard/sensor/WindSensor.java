@@ -1,7 +1,6 @@
 package provingyard.sensor;
 
 import provingyard.numeric.RandomStreams;
-import provingyard.scenario.SensorKind;
 import provingyard.setup.Placement;
 
 /**
@@ -112,7 +111,7 @@ public final class WindSensor extends Sensor {
 
     @Override
     Readings.Reading reading() {
-        return new Readings.Reading(placement.id(), SensorKind.WIND, shown, tripped, false, wireCut, 0);
+        return reading(shown, tripped, false, wireCut, 0);
     }
 
     @Override

@@ -99,15 +99,27 @@ public final class StoredHeat {
 
     /** K by which the surface of a wall that faces a bearing (degrees) is over the air; between the eight, linear. */
     public double facing(double bearing) {
-        double sides = turned(bearing) / (360.0 / SIDES);
-        int side = (int) sides % SIDES;
-        double share = sides - Math.floor(sides);
-        return (1 - share) * kelvin[first + side] + share * kelvin[first + (side + 1) % SIDES];
+        return facing(Facing.of(bearing));
+    }
+
+    /** The same of a wall whose bearing was looked at before. */
+    double facing(Facing wall) {
+        return (1 - wall.share) * kelvin[first + wall.side] + wall.share * kelvin[first + (wall.side + 1) % SIDES];
+    }
+
+    /** A bearing between two of the eight: the one before it, and how far it is on the way to the next. */
+    record Facing(int side, double share) {
+
+        static Facing of(double bearing) {
+            double sides = turned(bearing) / (360.0 / SIDES);
+            return new Facing((int) sides % SIDES, sides - Math.floor(sides));
+        }
     }
 
     /** A bearing in degrees within 0 to 360; the remainder operator would cost more than all else that is asked of it. */
     static double turned(double bearing) {
-        return bearing - 360 * Math.floor(bearing / 360);
+        boolean within = bearing >= 0 && bearing < 360;
+        return within ? bearing : bearing - 360 * Math.floor(bearing / 360);
     }
 
     /** Radiation in W/m2 on a plate that looks into the sun, at most 1000; 0 by night. */
