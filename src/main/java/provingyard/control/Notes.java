@@ -38,7 +38,7 @@ final class Notes {
 
     /** Whether two readings are of one sensor whose contact did not move between them. */
     private static boolean alike(Readings.Reading a, Readings.Reading b) {
-        return a.open() == b.open() && a.kind() == b.kind() && a.id().equals(b.id());
+        return a == b || a.open() == b.open() && a.kind() == b.kind() && a.id().equals(b.id());
     }
 
     private void look(long tick, Readings.Reading reading) {

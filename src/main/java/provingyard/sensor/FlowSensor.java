@@ -33,9 +33,6 @@ public final class FlowSensor extends Sensor {
     private double swirl;
     private double truth;
     private double carried;
-    private int pulses;
-    private double shown;
-    private boolean wireCut;
 
     FlowSensor(Placement.Flow placement, RandomStreams streams) {
         this(placement, key(streams, placement, "noise"), key(streams, placement, "siting"));
@@ -108,11 +105,6 @@ public final class FlowSensor extends Sensor {
     }
 
     @Override
-    Readings.Reading reading() {
-        return reading(shown, false, false, wireCut, pulses);
-    }
-
-    @Override
     double truth() {
         return truth;
     }
@@ -135,9 +127,7 @@ public final class FlowSensor extends Sensor {
         FlowSensor other = new FlowSensor(next, noise, siting);
         other.truth = truth;
         other.carried = carried;
-        other.pulses = pulses;
-        other.shown = shown;
-        other.wireCut = wireCut;
+        other.showAs(this);
         return other;
     }
 }

@@ -33,9 +33,6 @@ public final class FreezeSensor extends Sensor {
     private Surroundings.Air air;
     private double truth;
     private double body = Double.NaN;
-    private double shown;
-    private boolean tripped;
-    private boolean wireCut;
 
     FreezeSensor(Placement.Freeze placement, RandomStreams streams) {
         this(placement, key(streams, placement, "noise"), offset(key(streams, placement, "unit")));
@@ -98,11 +95,6 @@ public final class FreezeSensor extends Sensor {
     }
 
     @Override
-    Readings.Reading reading() {
-        return reading(shown, tripped, false, wireCut, 0);
-    }
-
-    @Override
     double truth() {
         return truth;
     }
@@ -125,9 +117,7 @@ public final class FreezeSensor extends Sensor {
         FreezeSensor other = new FreezeSensor(next, noise, offset);
         other.truth = truth;
         other.body = body;
-        other.shown = shown;
-        other.tripped = tripped;
-        other.wireCut = wireCut;
+        other.showAs(this);
         return other;
     }
 }

@@ -45,9 +45,6 @@ public final class RainSensor extends Sensor {
     private Surroundings.Air air;
     private double held;
     private boolean swollen;
-    private double shown;
-    private boolean tripped;
-    private boolean wireCut;
 
     RainSensor(Placement.Rain placement, RandomStreams streams) {
         this(placement, unit(key(streams, placement, "unit")));
@@ -141,11 +138,6 @@ public final class RainSensor extends Sensor {
     }
 
     @Override
-    Readings.Reading reading() {
-        return reading(shown, tripped, false, wireCut, 0);
-    }
-
-    @Override
     double truth() {
         return held;
     }
@@ -168,9 +160,7 @@ public final class RainSensor extends Sensor {
         RainSensor other = new RainSensor(next, unit);
         other.held = held;
         other.swollen = swollen;
-        other.shown = shown;
-        other.tripped = tripped;
-        other.wireCut = wireCut;
+        other.showAs(this);
         return other;
     }
 }

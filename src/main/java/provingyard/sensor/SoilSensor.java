@@ -39,10 +39,7 @@ public final class SoilSensor extends Sensor {
     private Surroundings.Soil soil;
     private double soilShift;
     private double truth;
-    private double shown = Double.NaN;
-    private boolean wet;
-    private boolean dry;
-    private boolean wireCut;
+    private boolean read;
 
     SoilSensor(Placement.Soil placement, Catalogue catalogue, RandomStreams streams) {
         this(placement, catalogue, key(streams, placement, "noise"));
@@ -97,17 +94,17 @@ public final class SoilSensor extends Sensor {
     @Override
     void minute(long tick, SensorFaults faults) {
         wireCut = faults.has(SensorFaults.Kind.WIRE_CUT, this);
-        boolean first = Double.isNaN(shown);
-        if (!first && tick % EVERY != 0) {
+        if (read && tick % EVERY != 0) {
             return;
         }
+        read = true;
         truth = soil.water();
-        shown = read(tick, faults);
-        wet = wet ? shown > placement.wet() - CHATTER : shown >= placement.wet();
-        dry = shown <= placement.dry() || dry && !wet;
+        shown = shown(tick, faults);
+        tripped = tripped ? shown > placement.wet() - CHATTER : shown >= placement.wet();
+        dry = shown <= placement.dry() || dry && !tripped;
     }
 
-    private double read(long tick, SensorFaults faults) {
+    private double shown(long tick, SensorFaults faults) {
         double seen = permittivity(truth - soilShift);
         if (faults.has(SensorFaults.Kind.SOIL_VOID, this)) {
             double amount = faults.amount(SensorFaults.Kind.SOIL_VOID, this);
@@ -117,11 +114,6 @@ public final class SoilSensor extends Sensor {
         }
         double noisy = Math.max(1, seen + NOISE * RandomStreams.gaussian(noise, tick));
         return Math.max(0, topp(noisy) + shiftOf(placement.soil()));
-    }
-
-    @Override
-    Readings.Reading reading() {
-        return reading(Double.isNaN(shown) ? 0 : shown, wet, dry, wireCut, 0);
     }
 
     @Override
@@ -144,10 +136,8 @@ public final class SoilSensor extends Sensor {
     private SoilSensor carryTo(Placement.Soil next) {
         SoilSensor other = new SoilSensor(next, catalogue, noise);
         other.truth = truth;
-        other.shown = shown;
-        other.wet = wet;
-        other.dry = dry;
-        other.wireCut = wireCut;
+        other.read = read;
+        other.showAs(this);
         return other;
     }
 }

@@ -37,10 +37,7 @@ public final class WindSensor extends Sensor {
     private Surroundings.Air air;
     private double truth;
     private double cups;
-    private double shown;
-    private boolean tripped;
     private long trippedAt;
-    private boolean wireCut;
 
     WindSensor(Placement.Wind placement, RandomStreams streams) {
         this(placement, key(streams, placement, "noise"));
@@ -110,11 +107,6 @@ public final class WindSensor extends Sensor {
     }
 
     @Override
-    Readings.Reading reading() {
-        return reading(shown, tripped, false, wireCut, 0);
-    }
-
-    @Override
     double truth() {
         return truth;
     }
@@ -151,10 +143,8 @@ public final class WindSensor extends Sensor {
         WindSensor other = new WindSensor(p, noise);
         other.truth = truth;
         other.cups = cups;
-        other.shown = shown;
-        other.tripped = tripped;
         other.trippedAt = trippedAt;
-        other.wireCut = wireCut;
+        other.showAs(this);
         return other;
     }
 }
