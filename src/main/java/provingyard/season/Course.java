@@ -8,6 +8,7 @@ import provingyard.world.ground.Frost;
 import provingyard.world.ground.Ground;
 import provingyard.world.ground.GroundSettings;
 import provingyard.world.ground.MinuteForcing;
+import provingyard.world.weather.HourlyWeather;
 import provingyard.world.weather.StoredHeat;
 import provingyard.world.weather.Weather;
 import provingyard.world.weather.WeatherSeries;
@@ -24,12 +25,14 @@ final class Course {
 
     private final WeatherSeries weather;
     private final StoredHeat.Series heat;
+    private final HourlyWeather hours;
     private final List<Ground> midnights = new ArrayList<>();
     private final Map<Long, Frost> frosts = new HashMap<>();
 
     Course(Site site, WeatherSeries weather) {
         this.weather = weather;
         heat = StoredHeat.Series.of(weather);
+        hours = weather.hours();
         GroundSettings settings = new GroundSettings(
                 site.scenario().costs().stressAllowed(),
                 meanAir(weather),
@@ -41,6 +44,11 @@ final class Course {
     /** The weather. */
     WeatherSeries weather() {
         return weather;
+    }
+
+    /** The weather by the hour; not to be changed. */
+    HourlyWeather hours() {
+        return hours;
     }
 
     /** The heat of walls after each minute. */

@@ -21,6 +21,7 @@ import provingyard.world.ground.Ground;
 import provingyard.world.ground.MinuteForcing;
 import provingyard.world.ground.Watering;
 import provingyard.world.hydraulics.WaterFlows;
+import provingyard.world.weather.HourlyWeather;
 import provingyard.world.weather.StoredHeat;
 import provingyard.world.weather.Weather;
 import provingyard.world.weather.WeatherSeries;
@@ -51,6 +52,7 @@ public final class Season {
     private final double storeAtStart;
     private final Ground ground;
     private final Course.Twin twin;
+    private final HourlyWeather hours;
     private final StoredHeat.Series heat;
     private final SeasonSurroundings surroundings;
     private final Tally tally;
@@ -65,6 +67,7 @@ public final class Season {
     private Commands commands;
     private long acting;
     private WaterFlows flows;
+    private boolean sprays;
     private SensorFaults troubles = SensorFaults.NONE;
     private SetUp setUp;
     private double spent;
@@ -83,6 +86,7 @@ public final class Season {
         ground = start.copy();
         twin = new Course.Twin(course);
         storeAtStart = ground.totals().store();
+        hours = course.hours();
         heat = course.heat();
         surroundings = new SeasonSurroundings(site, ground);
         tally = new Tally();
@@ -98,6 +102,7 @@ public final class Season {
         readings = sensors.readings();
         commands = new Commands(controller.zones(), -1, site.waterworks().masterOpenAtRest(), List.of());
         flows = site.waterworks().flows(commands.open(), commands.masterOpen(), acting);
+        sprays = Spraying.runs(flows);
     }
 
     private Season(Season other) {
@@ -109,6 +114,7 @@ public final class Season {
         storeAtStart = other.storeAtStart;
         ground = other.ground.copy();
         twin = other.twin.copy();
+        hours = other.hours;
         heat = other.heat;
         surroundings = new SeasonSurroundings(site, ground);
         tally = other.tally.copy();
@@ -123,6 +129,7 @@ public final class Season {
         commands = other.commands;
         acting = other.acting;
         flows = other.flows;
+        sprays = other.sprays;
         troubles = other.troubles;
         setUp = other.setUp;
         spent = other.spent;
@@ -206,7 +213,7 @@ public final class Season {
 
     /** The hours lived. */
     public Series series() {
-        return recorder.series(weather.hours());
+        return recorder.series(hours);
     }
 
     /** Nights from sunset to sunrise that touch the season, in ticks. */
@@ -308,6 +315,7 @@ public final class Season {
         }
         if (!sameFaults || !next.sameValves(commands)) {
             flows = site.waterworks().flows(next.open(), next.masterOpen(), acting);
+            sprays = Spraying.runs(flows);
         }
         commands = next;
     }
@@ -318,7 +326,7 @@ public final class Season {
 
     /** Lets this minute's water fly and land; null when nothing runs. */
     private Watering water(MinuteForcing forcing, double windFrom) {
-        Spraying.Landing landing = site.spraying().land(flows, forcing, windFrom);
+        Spraying.Landing landing = sprays ? site.spraying().land(flows, forcing, windFrom) : Spraying.Landing.NONE;
         tally.minute(
                 flows.supply() * SECONDS, landing.lost(), landing.beyond(), landing.paved(), flows.leaked() * SECONDS);
         return landing.watering();

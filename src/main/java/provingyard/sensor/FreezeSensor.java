@@ -30,6 +30,7 @@ public final class FreezeSensor extends Sensor {
     private final Placement.Freeze placement;
     private final long noise;
     private final double offset;
+    private final double sunWarming;
     private Surroundings.Air air;
     private double truth;
     private double body = Double.NaN;
@@ -43,6 +44,7 @@ public final class FreezeSensor extends Sensor {
         this.placement = placement;
         this.noise = noise;
         this.offset = offset;
+        sunWarming = SUN_WARMING * mountWarming(placement.mount());
     }
 
     /** Offset of a unit in K. */
@@ -85,7 +87,7 @@ public final class FreezeSensor extends Sensor {
         truth = air.temperature();
         double wind = Math.max(0, air.wind());
         double sun = Math.max(0, air.sun());
-        double toward = truth + SUN_WARMING * mountWarming(placement.mount()) * sun / (1 + wind);
+        double toward = truth + sunWarming * sun / (1 + wind);
         double follow = MINUTE / timeConstant(wind);
         body = Double.isNaN(body) ? toward : body + (toward - body) * follow / (1 + follow);
         double warm = faults.amount(SensorFaults.Kind.FREEZE_READS_WARM, this);

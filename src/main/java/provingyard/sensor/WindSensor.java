@@ -74,7 +74,7 @@ public final class WindSensor extends Sensor {
         truth = air.wind();
         turn(tick, faults.has(SensorFaults.Kind.WIND_SEIZED, this));
         window[next] = cups;
-        next = (next + 1) % window.length;
+        next = next + 1 == window.length ? 0 : next + 1;
         filled = Math.min(filled + 1, window.length);
         shown = mean();
         boolean now = trips(shown, tripped, (tick - trippedAt) * MINUTE, placement);
