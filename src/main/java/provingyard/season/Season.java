@@ -33,7 +33,7 @@ import provingyard.world.weather.WeatherSeries;
 public final class Season {
 
     /** Version of the simulator's results; marks found by another version do not count. */
-    public static final String ENGINE = "6";
+    public static final String ENGINE = "7";
 
     private static final int MINUTES_A_DAY = 1440;
     private static final int SECONDS = 60;

@@ -92,7 +92,7 @@ public final class FlowSensor extends Sensor {
 
     /** Pulses of this minute before they are counted. */
     private double exactPulses(long tick) {
-        double error = bias + (NOISE + NOISE_BY_SWIRL * swirl) * RandomStreams.gaussian(noise, tick);
+        double error = bias + (NOISE + NOISE_BY_SWIRL * swirl) * RandomStreams.noise(noise, tick);
         double seen = Math.max(0, Math.abs(truth) * (1 + error) + body.offset());
         return body.pulses() * LITRES * seen * MINUTE;
     }

@@ -91,7 +91,7 @@ public final class FreezeSensor extends Sensor {
         double follow = MINUTE / timeConstant(wind);
         body = Double.isNaN(body) ? toward : body + (toward - body) * follow / (1 + follow);
         double warm = faults.amount(SensorFaults.Kind.FREEZE_READS_WARM, this);
-        shown = body + offset + warm + NOISE * RandomStreams.gaussian(noise, tick);
+        shown = body + offset + warm + NOISE * RandomStreams.noise(noise, tick);
         tripped = trips(shown, tripped, placement);
         wireCut = faults.has(SensorFaults.Kind.WIRE_CUT, this);
     }

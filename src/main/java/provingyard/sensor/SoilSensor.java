@@ -112,7 +112,7 @@ public final class SoilSensor extends Sensor {
             double index = (1 - share) * Math.sqrt(seen) + share;
             seen = index * index;
         }
-        double noisy = Math.max(1, seen + NOISE * RandomStreams.gaussian(noise, tick));
+        double noisy = Math.max(1, seen + NOISE * RandomStreams.noise(noise, tick));
         return Math.max(0, topp(noisy) + shiftOf(placement.soil()));
     }
 

@@ -93,7 +93,7 @@ public final class WindSensor extends Sensor {
         double driving = truth < THRESHOLD ? 0 : truth;
         double follow = Math.max(driving, THRESHOLD) * MINUTE / DISTANCE_CONSTANT;
         double still = cups + (driving - cups) * follow / (1 + follow);
-        double error = driving == 0 ? 0 : (NOISE + NOISE_SHARE * still) * RandomStreams.gaussian(noise, tick);
+        double error = driving == 0 ? 0 : (NOISE + NOISE_SHARE * still) * RandomStreams.noise(noise, tick);
         cups = Math.max(0, still + error);
     }
 
