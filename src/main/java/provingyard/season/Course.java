@@ -25,14 +25,13 @@ final class Course {
 
     private final WeatherSeries weather;
     private final StoredHeat.Series heat;
-    private final HourlyWeather hours;
     private final List<Ground> midnights = new ArrayList<>();
     private final Map<Long, Frost> frosts = new HashMap<>();
+    private HourlyWeather hours;
 
     Course(Site site, WeatherSeries weather) {
         this.weather = weather;
         heat = StoredHeat.Series.of(weather);
-        hours = weather.hours();
         GroundSettings settings = new GroundSettings(
                 site.scenario().costs().stressAllowed(),
                 meanAir(weather),
@@ -47,7 +46,8 @@ final class Course {
     }
 
     /** The weather by the hour; not to be changed. */
-    HourlyWeather hours() {
+    synchronized HourlyWeather hours() {
+        hours = hours == null ? weather.hours() : hours;
         return hours;
     }
 

@@ -21,7 +21,6 @@ import provingyard.world.ground.Ground;
 import provingyard.world.ground.MinuteForcing;
 import provingyard.world.ground.Watering;
 import provingyard.world.hydraulics.WaterFlows;
-import provingyard.world.weather.HourlyWeather;
 import provingyard.world.weather.StoredHeat;
 import provingyard.world.weather.Weather;
 import provingyard.world.weather.WeatherSeries;
@@ -46,13 +45,13 @@ public final class Season {
 
     private final Site site;
     private final RandomStreams streams;
+    private final Course course;
     private final WeatherSeries weather;
     private final long end;
     private final Ground start;
     private final double storeAtStart;
     private final Ground ground;
     private final Course.Twin twin;
-    private final HourlyWeather hours;
     private final StoredHeat.Series heat;
     private final SeasonSurroundings surroundings;
     private final Tally tally;
@@ -79,6 +78,7 @@ public final class Season {
     private Season(Site site, RandomStreams streams, Course course, FaultTimeline faults, int days, SetUp first) {
         this.site = site;
         this.streams = streams;
+        this.course = course;
         weather = course.weather();
         this.end = (long) days * MINUTES_A_DAY;
         Scenario scenario = site.scenario();
@@ -86,7 +86,6 @@ public final class Season {
         ground = start.copy();
         twin = new Course.Twin(course);
         storeAtStart = ground.totals().store();
-        hours = course.hours();
         heat = course.heat();
         surroundings = new SeasonSurroundings(site, ground);
         tally = new Tally();
@@ -108,13 +107,13 @@ public final class Season {
     private Season(Season other) {
         site = other.site;
         streams = other.streams;
+        course = other.course;
         weather = other.weather;
         end = other.end;
         start = other.start;
         storeAtStart = other.storeAtStart;
         ground = other.ground.copy();
         twin = other.twin.copy();
-        hours = other.hours;
         heat = other.heat;
         surroundings = new SeasonSurroundings(site, ground);
         tally = other.tally.copy();
@@ -213,7 +212,7 @@ public final class Season {
 
     /** The hours lived. */
     public Series series() {
-        return recorder.series(hours);
+        return recorder.series(course.hours());
     }
 
     /** Nights from sunset to sunrise that touch the season, in ticks. */
