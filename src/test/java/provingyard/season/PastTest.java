@@ -56,7 +56,8 @@ class PastTest {
             }
             int day = (int) (season.tick() / DAY);
             season.advance();
-            double water = season.surroundings().soilWater(lawn, 0.1, SoilSensor.SUPPORT);
+            double water =
+                    season.surroundings().soil(lawn, 0.1, SoilSensor.SUPPORT).water();
             wettest[day] = Math.max(wettest[day], water);
         }
         Past.Would would = site.siting().past(season, soil(0.2)).would(soil(0.2));
