@@ -62,6 +62,9 @@ final class RootZone {
     private final double[] drawn;
     private final double[] drained;
     private final double[] drainShare;
+    /** Slots whose fronts are to be woken. */
+    private final int[] waking;
+
     private final boolean[] dead;
     private final WettingFronts fronts;
     private double dayReference;
@@ -101,6 +104,7 @@ final class RootZone {
         drawn = new double[n];
         drained = new double[n];
         drainShare = new double[n];
+        waking = new int[n];
         dead = new boolean[n];
         SoilCurve[] bySoil = cells.soils().stream().map(SoilCurve::new).toArray(SoilCurve[]::new);
         SoilCurve[] curve = new SoilCurve[n];
@@ -158,6 +162,7 @@ final class RootZone {
         drawn = new double[count];
         drained = new double[count];
         drainShare = from.drainShare.clone();
+        waking = new int[count];
         drainMinutes = from.drainMinutes;
         thirsty = from.thirsty;
         dead = from.dead.clone();
@@ -170,17 +175,42 @@ final class RootZone {
         return new RootZone(this);
     }
 
+    /**
+     * Wakes the fronts that paused in cells to which more water comes within the minutes up to now than soaks in unhindered:
+     * all together, which is several times as fast as one after the other in {@link #receive}.
+     *
+     * @param slots the cells, the first {@code count} of the array
+     * @param water what comes to each from above in m; run-on may still come upon it
+     */
+    void wake(int[] slots, int count, double[] water, long now, int minutes) {
+        int many = 0;
+        for (int n = 0; n < count; n++) {
+            int s = slots[n];
+            if (fronts.paused(s, now, minutes) && hurries(s, pond[s] + water[n], minutes)) {
+                waking[many++] = s;
+            }
+        }
+        fronts.wake(waking, many, store, now, minutes);
+    }
+
+    private boolean hurries(int s, double standing, int minutes) {
+        return standing > full[s] - store[s] || standing > conductivity[s] * (MINUTE * minutes);
+    }
+
     /** Adds water (m) to a cell within the minutes up to now and returns what runs off it (m). */
     double receive(int s, double water, long now, int minutes) {
         double standing = pond[s] + water;
-        double room = full[s] - store[s];
-        if (standing <= room && standing <= conductivity[s] * (MINUTE * minutes)) {
+        if (!hurries(s, standing, minutes)) {
             store[s] += standing;
             pond[s] = 0;
             fronts.thicken(s, standing);
             return 0;
         }
-        double taken = least(standing, room, fronts.capacity(s, store[s], now, minutes));
+        if (fronts.paused(s, now, minutes)) {
+            waking[0] = s;
+            fronts.wake(waking, 1, store, now, minutes);
+        }
+        double taken = least(standing, full[s] - store[s], fronts.capacity(s, now, minutes));
         fronts.advance(s, taken);
         store[s] += taken;
         return hold(s, standing - taken);
@@ -204,6 +234,16 @@ final class RootZone {
         double least = a < b ? a : b;
         least = least < c ? least : c;
         return least > 0 ? least : 0;
+    }
+
+    /** Whether water stands anywhere. */
+    boolean anyPonded() {
+        for (int s = 0; s < count; s++) {
+            if (pond[s] > 0) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Whether water stands on a cell. */
