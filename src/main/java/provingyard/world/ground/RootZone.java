@@ -265,8 +265,12 @@ final class RootZone {
         draw(reference, 1000 * dayReference, 60 * minutes);
         evapotranspiration.add(sum(drawn) * area);
         percolation.add(sum(drained) * area);
-        if (thirsty || least(stress) < Math.max(allowedStress, DYING)) {
+        double worst = least(stress);
+        if (worst < allowedStress) {
             suffer(minutes, allowedStress);
+        }
+        if (thirsty || worst < DYING) {
+            wither(minutes);
         }
     }
 
@@ -298,11 +302,21 @@ final class RootZone {
         }
     }
 
+    /** Counts dryness beyond what the lesson allows, of plants that live. */
     private void suffer(double minutes, double allowedStress) {
-        double drySum = 0;
+        double sum = 0;
+        for (int s = 0; s < count; s++) {
+            if (stress[s] < allowedStress && !dead[s]) {
+                sum += allowedStress - stress[s];
+            }
+        }
+        dryAreaDays += sum * area * minutes / DAY_MINUTES;
+    }
+
+    /** Counts how long plants have been near their end, and lets die those that have been so too long. */
+    private void wither(double minutes) {
         thirsty = false;
         for (int s = 0; s < count; s++) {
-            drySum += dead[s] ? 0 : Math.max(0, allowedStress - stress[s]);
             drying[s] = stress[s] < DYING ? drying[s] + minutes : 0;
             thirsty |= drying[s] > 0;
             if (drying[s] >= DAYS_TO_DIE * DAY_MINUTES && !dead[s]) {
@@ -310,7 +324,6 @@ final class RootZone {
                 draws[s] *= BARE;
             }
         }
-        dryAreaDays += drySum * area * minutes / DAY_MINUTES;
     }
 
     /** In four lanes, so that additions need not wait for each other; the order is fixed all the same. */
