@@ -177,7 +177,7 @@ final class RootZone {
 
     /**
      * Wakes the fronts that paused in cells to which more water comes within the minutes up to now than soaks in unhindered:
-     * all together, which is several times as fast as one after the other in {@link #receive}.
+     * all together, in less than half the time of one after the other in {@link #receive}.
      *
      * @param slots the cells, the first {@code count} of the array
      * @param water what comes to each from above in m; run-on may still come upon it

@@ -170,6 +170,7 @@ final class WaterPass {
         }
     }
 
+    /** Finds out where water stands, unless that is known. */
     private void mark() {
         if (unmarked) {
             standing.clear();

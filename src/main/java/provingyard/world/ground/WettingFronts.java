@@ -187,7 +187,8 @@ final class WettingFronts {
     }
 
     /**
-     * Content near the surface as the front leaves it, at a depth in m; NaN where no front is.
+     * Content near the surface as the front leaves it, at a depth in m; NaN where no front is. Not for several threads at
+     * once.
      *
      * @param average content of the whole root zone
      */
