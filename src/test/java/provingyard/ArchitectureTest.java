@@ -34,6 +34,7 @@ class ArchitectureTest {
         may("quantity");
         may("scenario", "quantity");
         may("setup", "scenario", "quantity");
+        may("learner", "setup", "scenario", "quantity");
         may("world.yard", "scenario", "quantity", "numeric");
         may("world.weather", "world.yard", "scenario", "quantity", "numeric");
         may("world.hydraulics", "scenario", "quantity", "numeric");
@@ -83,7 +84,19 @@ class ArchitectureTest {
                 "quantity",
                 "numeric",
                 "text");
-        may("ui", "report", "picture", "study", "score", "season", "setup", "scenario", "quantity", "numeric", "text");
+        may(
+                "ui",
+                "learner",
+                "report",
+                "picture",
+                "study",
+                "score",
+                "season",
+                "setup",
+                "scenario",
+                "quantity",
+                "numeric",
+                "text");
     }
 
     private static JavaClasses classes;

@@ -12,6 +12,11 @@ import java.util.List;
  */
 public record Commands(List<String> zones, int openZone, boolean masterOpen, List<ControlEvent> events) {
 
+    /** Whether the same valves are open. */
+    public boolean sameValves(Commands other) {
+        return openZone == other.openZone && masterOpen == other.masterOpen;
+    }
+
     /** Which zones are open, by index; a new array. */
     public boolean[] open() {
         boolean[] open = new boolean[zones.size()];

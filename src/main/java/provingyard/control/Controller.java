@@ -1,6 +1,6 @@
 package provingyard.control;
 
-import java.time.LocalDateTime;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
@@ -57,10 +57,10 @@ public final class Controller {
         this.judge = judge;
         valves = ValveBox.of(scenario);
         zones = valves.zones();
-        program =
-                new Program(schedule(scenario, setUp), zones, scenario.season().from());
+        LocalDate first = scenario.season().from();
+        program = new Program(schedule(scenario, setUp), zones, first.getDayOfWeek());
         interlocks = new Interlocks(setUp, zones);
-        records = from == null ? new ControllerRecords.Writer() : from.records.copy();
+        records = from == null ? new ControllerRecords.Writer(first) : from.records.copy();
         lockedOut = from == null ? new boolean[zones.size()] : from.lockedOut.clone();
         notes = from == null ? new Notes() : from.notes.copy();
         soilStarts = from == null ? new LinkedHashMap<>() : new LinkedHashMap<>(from.soilStarts);
@@ -172,14 +172,24 @@ public final class Controller {
     /**
      * Decides on one minute.
      *
-     * @param tick minute of the season
-     * @param clock its begin
+     * @param tick minute of the season, whose first day is the scenario's
      * @param last readings of the minute before
      */
-    public Commands decide(long tick, LocalDateTime clock, Readings last) {
+    public Commands decide(long tick, Readings last) {
+        return decide(tick, tick, last);
+    }
+
+    /**
+     * Decides on one minute while its clock was set to another one, as technicians do to see a start.
+     *
+     * @param tick minute of the season
+     * @param clock minute of the season that its clock shows
+     * @param last readings of the minute before
+     */
+    public Commands decide(long tick, long clock, Readings last) {
         notes.begin(tick, last);
         double flow = judge.seen(last);
-        records.minute(clock, open >= 0, Double.isNaN(flow) ? 0 : flow * MINUTE);
+        records.minute(tick, open >= 0, Double.isNaN(flow) ? 0 : flow * MINUTE);
         judgeFlow(tick, flow);
         endCleared(tick);
         endMinute(tick);
@@ -328,7 +338,7 @@ public final class Controller {
 
     // Starts
 
-    private void startByClock(long tick, LocalDateTime clock, Readings last) {
+    private void startByClock(long tick, long clock, Readings last) {
         if (!program.startsAt(clock)) {
             return;
         }
@@ -371,11 +381,9 @@ public final class Controller {
         }
     }
 
-    private void startBySoil(long tick, LocalDateTime clock, Readings last) {
+    private void startBySoil(long tick, long clock, Readings last) {
         for (Interlocks.Link link : interlocks.starters()) {
-            Long before = soilStarts.get(link.id());
-            boolean due = before == null || tick - before >= BETWEEN_SOIL_STARTS;
-            if (due && link.dry(last) && program.allowedAt(clock)) {
+            if (link.dry(last) && isDue(link, tick) && program.allowedAt(clock)) {
                 List<RunQueue.Job> pass = soilPass(tick, link, last);
                 if (!pass.isEmpty()) {
                     queue.add(pass);
@@ -383,6 +391,11 @@ public final class Controller {
                 }
             }
         }
+    }
+
+    private boolean isDue(Interlocks.Link link, long tick) {
+        Long before = soilStarts.get(link.id());
+        return before == null || tick - before >= BETWEEN_SOIL_STARTS;
     }
 
     private List<RunQueue.Job> soilPass(long tick, Interlocks.Link link, Readings last) {

@@ -1,7 +1,6 @@
 package provingyard.control;
 
 import java.time.LocalDate;
-import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -57,8 +56,10 @@ public record ControllerRecords(List<Run> runs, List<Night> nights) {
     /** Collects records. Mutable. */
     static final class Writer {
 
-        private static final int NOON = 12;
+        private static final int NOON = 12 * 60;
+        private static final int DAY = 24 * 60;
 
+        private final LocalDate first;
         private final List<Run> runs;
         private final List<Night> nights;
         private LocalDate evening;
@@ -66,12 +67,15 @@ public record ControllerRecords(List<Run> runs, List<Night> nights) {
         private double volume;
         private double idleVolume;
 
-        Writer() {
+        /** A memory of a season that begins at midnight of a date. */
+        Writer(LocalDate first) {
+            this.first = first;
             runs = new ArrayList<>();
             nights = new ArrayList<>();
         }
 
         private Writer(Writer other) {
+            first = other.first;
             runs = new ArrayList<>(other.runs);
             nights = new ArrayList<>(other.nights);
             evening = other.evening;
@@ -88,22 +92,26 @@ public record ControllerRecords(List<Run> runs, List<Night> nights) {
             runs.add(run);
         }
 
-        /** Adds the minute before the clock's: whether a zone was open, and m3 seen (0 where flow is not watched). */
-        void minute(LocalDateTime clock, boolean open, double seen) {
+        /** Adds the minute before this one: whether a zone was open, and m3 seen (0 where flow is not watched). */
+        void minute(long tick, boolean open, double seen) {
             if (evening == null) {
-                evening = clock.minusHours(NOON).toLocalDate();
+                evening = eveningOf(tick);
                 return;
             }
             minutes += open ? 1 : 0;
             volume += open ? seen : 0;
             idleVolume += open ? 0 : seen;
-            if (clock.getHour() == NOON && clock.getMinute() == 0) {
+            if (tick % DAY == NOON) {
                 nights.add(night());
-                evening = clock.toLocalDate();
+                evening = eveningOf(tick);
                 minutes = 0;
                 volume = 0;
                 idleVolume = 0;
             }
+        }
+
+        private LocalDate eveningOf(long tick) {
+            return first.plusDays(Math.floorDiv(tick - NOON, DAY));
         }
 
         private Night night() {

@@ -126,7 +126,7 @@ final class FlowJudge {
 
     /** The flow shown, m3/s; NaN when none is watched. */
     double seen(Readings last) {
-        Readings.Reading reading = watches() ? last.at(sensor, watch.sensor()) : null;
+        Readings.Reading reading = watches() ? last.at(sensor, placement.id()) : null;
         return reading == null ? Double.NaN : reading.shown();
     }
 

@@ -13,28 +13,40 @@ import provingyard.sensor.Readings;
 final class Notes {
 
     private final Set<String> tripped = new LinkedHashSet<>();
+    private List<Readings.Reading> before = List.of();
     private List<ControlEvent> events = List.of();
 
     /** The same in the same state; a minute's events stay behind. */
     Notes copy() {
         Notes other = new Notes();
         other.tripped.addAll(tripped);
+        other.before = before;
         return other;
     }
 
     /** Begins a minute with what sensors did since the last one. */
     void begin(long tick, Readings last) {
         events = List.of();
-        for (Readings.Reading reading : last.all()) {
-            boolean now = reading.open() && reading.kind() != SensorKind.FLOW;
-            boolean was = !tripped.isEmpty() && tripped.contains(reading.id());
-            if (now && !was) {
-                tripped.add(reading.id());
-                add(trip(tick, Kind.SENSOR_TRIPPED, reading));
-            } else if (was && !now) {
-                tripped.remove(reading.id());
-                add(trip(tick, Kind.SENSOR_REARMED, reading));
+        List<Readings.Reading> all = last.all();
+        for (int i = 0; i < all.size(); i++) {
+            if (i >= before.size() || !alike(all.get(i), before.get(i))) {
+                look(tick, all.get(i));
             }
+        }
+        before = all;
+    }
+
+    /** Whether two readings are of one sensor whose contact did not move between them. */
+    private static boolean alike(Readings.Reading a, Readings.Reading b) {
+        return a == b || a.open() == b.open() && a.kind() == b.kind() && a.id().equals(b.id());
+    }
+
+    private void look(long tick, Readings.Reading reading) {
+        boolean now = reading.open() && reading.kind() != SensorKind.FLOW;
+        if (now && tripped.add(reading.id())) {
+            add(trip(tick, Kind.SENSOR_TRIPPED, reading));
+        } else if (!now && tripped.remove(reading.id())) {
+            add(trip(tick, Kind.SENSOR_REARMED, reading));
         }
     }
 

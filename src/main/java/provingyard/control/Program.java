@@ -1,9 +1,7 @@
 package provingyard.control;
 
 import java.time.DayOfWeek;
-import java.time.LocalDate;
-import java.time.LocalDateTime;
-import java.time.temporal.ChronoUnit;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import provingyard.scenario.Schedule;
@@ -16,20 +14,22 @@ final class Program {
 
     private static final int MINUTE = 60;
     private static final int HOUR = 60;
+    private static final int DAY = 24 * HOUR;
 
     /** A zone's run: its zone index, minutes in all, longest part and least soak in minutes. */
     record Entry(int zone, int minutes, int part, int soak) {}
 
     private final Schedule schedule;
-    private final LocalDate first;
+    private final DayOfWeek first;
     private final List<Entry> entries;
     private final int[] starts;
 
-    Program(Schedule schedule, List<String> zones, LocalDate first) {
+    /** A schedule for a season that begins at midnight of a day of the week. */
+    Program(Schedule schedule, List<String> zones, DayOfWeek first) {
         this.schedule = schedule;
         this.first = first;
         starts = schedule.starts().stream()
-                .mapToInt(t -> t.getHour() * HOUR + t.getMinute())
+                .mapToInt(Program::minuteOf)
                 .sorted()
                 .distinct()
                 .toArray();
@@ -50,38 +50,38 @@ final class Program {
         return entries;
     }
 
-    /** Whether a start time falls on this minute of a watering day. */
-    boolean startsAt(LocalDateTime clock) {
-        int minute = clock.getHour() * HOUR + clock.getMinute();
+    /** Whether a start time falls on this minute of the season, and its day is a watering day. */
+    boolean startsAt(long tick) {
+        int minute = (int) (tick % DAY);
         for (int start : starts) {
             if (start == minute) {
-                return isWateringDay(clock.toLocalDate());
+                return isWateringDay(tick / DAY);
             }
         }
         return false;
     }
 
-    private boolean isWateringDay(LocalDate day) {
+    private boolean isWateringDay(long day) {
         if (schedule.every() > 0) {
-            return ChronoUnit.DAYS.between(first, day) % schedule.every() == 0;
+            return day % schedule.every() == 0;
         }
-        return schedule.days().contains(day.getDayOfWeek());
+        return schedule.days().contains(first.plus(day));
     }
 
     /**
      * Whether the ordinance lets water run in this minute: the calendar day is among the allowed days (none listed: all),
      * and the time lies in a window (none listed: all day). A window over midnight needs both its days allowed.
      */
-    boolean allowedAt(LocalDateTime clock) {
+    boolean allowedAt(long tick) {
         Schedule.Allowed allowed = schedule.allowed();
         List<DayOfWeek> days = allowed.days();
-        if (!days.isEmpty() && !days.contains(clock.getDayOfWeek())) {
+        if (!days.isEmpty() && !days.contains(first.plus(tick / DAY))) {
             return false;
         }
         if (allowed.windows().isEmpty()) {
             return true;
         }
-        int minute = clock.getHour() * HOUR + clock.getMinute();
+        int minute = (int) (tick % DAY);
         for (Schedule.Window window : allowed.windows()) {
             if (within(minute, window)) {
                 return true;
@@ -91,11 +91,15 @@ final class Program {
     }
 
     private static boolean within(int minute, Schedule.Window window) {
-        int from = window.from().getHour() * HOUR + window.from().getMinute();
-        int to = window.to().getHour() * HOUR + window.to().getMinute();
+        int from = minuteOf(window.from());
+        int to = minuteOf(window.to());
         if (from == to) {
             return true;
         }
         return from < to ? minute >= from && minute < to : minute >= from || minute < to;
+    }
+
+    private static int minuteOf(LocalTime time) {
+        return time.getHour() * HOUR + time.getMinute();
     }
 }

@@ -48,7 +48,7 @@ public final class RandomStreams {
 
     /** Uniform number in [0, 1) that depends on the key and n only. */
     public static double uniform(long key, long n) {
-        return (mix(key + (n + 1) * GOLDEN_GAMMA) >>> 11) * 0x1.0p-53;
+        return (bits(key, n) >>> 11) * 0x1.0p-53;
     }
 
     /** Standard normal number (mean 0, variance 1) that depends on the key and n only (Box and Muller 1958). */
@@ -56,6 +56,20 @@ public final class RandomStreams {
         double u = 1.0 - uniform(key, 2 * n);
         double v = uniform(key, 2 * n + 1);
         return Math.sqrt(-2.0 * Deterministic.log(u)) * Deterministic.cos(2.0 * Math.PI * v);
+    }
+
+    /**
+     * Another number of the same law that depends on the key and n only, for what is drawn each minute: it costs a
+     * fraction (the ziggurat of Marsaglia and Tsang 2000). What is drawn once, such as a unit's quirks, keeps
+     * {@link #gaussian}, so that the units of a known site stay what they are.
+     */
+    public static double noise(long key, long n) {
+        return Ziggurat.normal(bits(key, n));
+    }
+
+    /** Random bits that depend on the key and n only. */
+    static long bits(long key, long n) {
+        return mix(key + (n + 1) * GOLDEN_GAMMA);
     }
 
     private static long mix(long z) {

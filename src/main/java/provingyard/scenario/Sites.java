@@ -150,7 +150,7 @@ public final class Sites {
     }
 
     /** The jar or class folder that this class was loaded from; null when it cannot be told. */
-    private static Path program() {
+    static Path program() {
         try {
             return Path.of(Sites.class
                     .getProtectionDomain()

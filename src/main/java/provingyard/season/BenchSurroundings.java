@@ -35,53 +35,97 @@ final class BenchSurroundings implements Surroundings {
     }
 
     @Override
-    public double airTemperature(Point at, double height) {
-        return Double.isNaN(air) ? yard.airTemperature(at, height) : air;
+    public Air air(Point at, double height) {
+        return new HandledAir(yard.air(at, height));
     }
 
     @Override
-    public double sunOn(Point at, double height) {
-        return Double.isNaN(air) ? yard.sunOn(at, height) : 0;
+    public Soil soil(Point at, double depth, double support) {
+        return new HandledSoil(yard.soil(at, depth, support));
     }
 
     @Override
-    public double wind(Point at, double height) {
-        return Double.isNaN(wind) ? yard.wind(at, height) : wind;
+    public Pipe pipe(String pipe, double along) {
+        return new WatchedPipe(pipe, along);
     }
 
-    @Override
-    public double rain(Point at, double height) {
-        return poured;
+    private final class HandledAir implements Air {
+
+        private final Air left;
+
+        HandledAir(Air left) {
+            this.left = left;
+        }
+
+        @Override
+        public double temperature() {
+            return Double.isNaN(air) ? left.temperature() : air;
+        }
+
+        @Override
+        public double sun() {
+            return Double.isNaN(air) ? left.sun() : 0;
+        }
+
+        @Override
+        public double wind() {
+            return Double.isNaN(wind) ? left.wind() : wind;
+        }
+
+        @Override
+        public double rain() {
+            return poured;
+        }
+
+        @Override
+        public double spray() {
+            return 0;
+        }
+
+        @Override
+        public double drying() {
+            return dried;
+        }
     }
 
-    @Override
-    public double spray(Point at, double height) {
-        return 0;
+    private final class HandledSoil implements Soil {
+
+        private final Soil left;
+
+        HandledSoil(Soil left) {
+            this.left = left;
+        }
+
+        @Override
+        public double water() {
+            return Double.isNaN(soil) ? left.water() : soil;
+        }
+
+        @Override
+        public String id() {
+            return left.id();
+        }
     }
 
-    @Override
-    public double drying(Point at, double height) {
-        return dried;
-    }
+    private final class WatchedPipe implements Pipe {
 
-    @Override
-    public double soilWater(Point at, double depth, double support) {
-        return Double.isNaN(soil) ? yard.soilWater(at, depth, support) : soil;
-    }
+        private final String pipe;
+        private final double along;
 
-    @Override
-    public String soilAt(Point at) {
-        return yard.soilAt(at);
-    }
+        WatchedPipe(String pipe, double along) {
+            this.pipe = pipe;
+            this.along = along;
+        }
 
-    @Override
-    public double flow(String pipe, double along) {
-        return flows.at(pipe, along);
-    }
+        @Override
+        public double flow() {
+            return flows.at(pipe, along);
+        }
 
-    @Override
-    public StraightPipe straightPipe(String pipe, double along) {
-        double[] straight = site.waterworks().straight(pipe, along);
-        return new StraightPipe(straight[0], straight[1], site.waterworks().innerDiameter(pipe));
+        @Override
+        public StraightPipe straight() {
+            double[] straight = site.waterworks().straight(pipe, along);
+            return new StraightPipe(straight[0], straight[1], site.waterworks().innerDiameter(pipe));
+        }
     }
 }

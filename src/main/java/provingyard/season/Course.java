@@ -8,25 +8,30 @@ import provingyard.world.ground.Frost;
 import provingyard.world.ground.Ground;
 import provingyard.world.ground.GroundSettings;
 import provingyard.world.ground.MinuteForcing;
+import provingyard.world.weather.HourlyWeather;
+import provingyard.world.weather.StoredHeat;
 import provingyard.world.weather.Weather;
 import provingyard.world.weather.WeatherSeries;
 
 /**
- * What all seasons of one site under one weather have in common, whatever their set-ups: the weather, the ground at the
- * first minute, and the unwatered twin, kept as it was at each midnight that some season asked for, with the frost of each
- * of its beats. Safe for several
- * threads; who asks first or last does not matter.
+ * What all seasons of one site under one weather have in common, whatever their set-ups: the weather and the heat it
+ * leaves in walls, the ground at the first minute, and the unwatered twin, kept as it was at each midnight that some
+ * season asked for, with the frost of each of its beats. Safe for several threads; who asks first or last does not
+ * matter.
  */
 final class Course {
 
     private static final int MINUTES_A_DAY = 1440;
 
     private final WeatherSeries weather;
+    private final StoredHeat.Series heat;
     private final List<Ground> midnights = new ArrayList<>();
     private final Map<Long, Frost> frosts = new HashMap<>();
+    private HourlyWeather hours;
 
     Course(Site site, WeatherSeries weather) {
         this.weather = weather;
+        heat = StoredHeat.Series.of(weather);
         GroundSettings settings = new GroundSettings(
                 site.scenario().costs().stressAllowed(),
                 meanAir(weather),
@@ -38,6 +43,17 @@ final class Course {
     /** The weather. */
     WeatherSeries weather() {
         return weather;
+    }
+
+    /** The weather by the hour; not to be changed. */
+    synchronized HourlyWeather hours() {
+        hours = hours == null ? weather.hours() : hours;
+        return hours;
+    }
+
+    /** The heat of walls after each minute. */
+    StoredHeat.Series heat() {
+        return heat;
     }
 
     /** The ground before the first minute; not to be changed. */

@@ -26,6 +26,7 @@ final class IceLog {
     private double inTraffic;
     private int mornings;
     private long lastDay = -1;
+    private int walksIced;
 
     IceLog(List<YardPlan.Surface> surfaces) {
         this.surfaces = surfaces;
@@ -39,6 +40,7 @@ final class IceLog {
         inTraffic = other.inTraffic;
         mornings = other.mornings;
         lastDay = other.lastDay;
+        walksIced = other.walksIced;
     }
 
     IceLog copy() {
@@ -58,6 +60,7 @@ final class IceLog {
             boolean now = surface.kind() == YardPlan.SurfaceKind.WALK && area[i] >= LEAST_AREA;
             if (now != iced[i]) {
                 iced[i] = now;
+                walksIced += now ? 1 : -1;
                 SeasonEvent.Kind kind = now ? SeasonEvent.Kind.WALK_ICED : SeasonEvent.Kind.WALK_CLEAR;
                 events.add(new SeasonEvent(tick, kind, surface.id(), Map.of("area", area[i])));
             }
@@ -85,6 +88,11 @@ final class IceLog {
         return traffic.size() == 2
                 && minuteOfDay >= traffic.get(0).toSecondOfDay() / 60
                 && minuteOfDay < traffic.get(1).toSecondOfDay() / 60;
+    }
+
+    /** Whether some walk was iced at the last beat. */
+    boolean anyIced() {
+        return walksIced > 0;
     }
 
     Ledger.Ice ice() {

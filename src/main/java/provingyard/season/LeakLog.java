@@ -49,6 +49,7 @@ final class LeakLog {
     private int falseAlarms;
     private long rearmAt;
     private long faultsActive;
+    private long due;
 
     LeakLog(Scenario scenario, FaultTimeline timeline) {
         this.scenario = scenario;
@@ -67,6 +68,7 @@ final class LeakLog {
         falseAlarms = other.falseAlarms;
         rearmAt = other.rearmAt;
         faultsActive = other.faultsActive;
+        due = other.due;
     }
 
     LeakLog copy() {
@@ -80,6 +82,9 @@ final class LeakLog {
 
     /** Begins and repairs what is due at this minute. */
     List<SeasonEvent> begin(long tick) {
+        if (tick < due) {
+            return List.of();
+        }
         List<SeasonEvent> events = new ArrayList<>();
         while (next < timeline.begins().size() && timeline.begins().get(next).tick() <= tick) {
             int fault = timeline.begins().get(next++).fault();
@@ -88,9 +93,12 @@ final class LeakLog {
             faultsActive |= 1L << fault;
             events.add(new SeasonEvent(tick, SeasonEvent.Kind.FAULT_HAPPENED, plan.on(), Map.of()));
         }
+        due = next < timeline.begins().size() ? timeline.begins().get(next).tick() : Case.NEVER;
         for (Case c : cases) {
             if (c.repairAt() <= tick) {
                 faultsActive &= ~(1L << c.fault());
+            } else {
+                due = Math.min(due, c.repairAt());
             }
         }
         return events;
@@ -103,6 +111,11 @@ final class LeakLog {
             began = c.fault() == fault ? c.began() : began;
         }
         return began;
+    }
+
+    private void replace(int index, Case by) {
+        cases.set(index, by);
+        due = Math.min(due, by.repairAt());
     }
 
     /** Whether repairs are done and the controller is to be re-armed at this minute. */
@@ -129,7 +142,7 @@ final class LeakLog {
             }
             running = true;
             if (c.foundAt() == Case.NEVER) {
-                cases.set(i, c.found(tick, tick + repairTicks));
+                replace(i, c.found(tick, tick + repairTicks));
                 String on = scenario.faults().get(c.fault()).on();
                 events.add(new SeasonEvent(
                         tick, SeasonEvent.Kind.FAULT_FOUND, on, Map.of("after", (tick - c.began()) * 60.0)));
@@ -155,7 +168,7 @@ final class LeakLog {
                     && tick - c.began() >= SEEN_AFTER
                     && lost.applyAsDouble(c.fault()) >= SEEN_FROM;
             if (shows && c.repairAt() == Case.NEVER) {
-                cases.set(i, c.seen(tick + 1));
+                replace(i, c.seen(tick + 1));
             }
         }
     }

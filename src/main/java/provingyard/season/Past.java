@@ -5,11 +5,10 @@ import java.util.Arrays;
 import java.util.List;
 import provingyard.scenario.Point;
 import provingyard.sensor.SoilSensor;
+import provingyard.sensor.Surroundings;
 import provingyard.sensor.WouldHave;
 import provingyard.setup.Placement;
 import provingyard.setup.SetUp;
-import provingyard.world.weather.StoredHeat;
-import provingyard.world.weather.Weather;
 
 /**
  * What was true at one sensor's place in the whole days lived so far, minute by minute, so that each of its settings can
@@ -88,18 +87,18 @@ public final class Past {
     }
 
     private void weatherAlone(Season lived, Placement placement, int minutes) {
-        StoredHeat heat = StoredHeat.none();
-        Spots spots = new Spots(lived.site());
+        SeasonSurroundings around = new SeasonSurroundings(lived.site(), null);
+        Probe probe = probe(around, placement);
         for (int t = 0; t < minutes; t++) {
-            Weather now = lived.weather(t);
-            heat.advance(now);
-            note(t, new SeasonSurroundings(lived.site(), spots, now, heat, null, null, null), placement);
+            around.minute(lived.weather(t), lived.heat().after(t), null, null);
+            probe.note(t);
         }
     }
 
     private void liveAgain(Season lived, Placement placement, int minutes) {
         List<Season.Change> changes = lived.changes();
         Season again = lived.fromTheBeginning();
+        Probe probe = probe(again.surroundings(), placement);
         int next = 1;
         for (int t = 0; t < minutes; t++) {
             while (next < changes.size() && changes.get(next).tick() <= t) {
@@ -110,22 +109,34 @@ public final class Past {
                 again.rearm();
             }
             again.advance();
-            note(t, again.surroundings(), placement);
+            probe.note(t);
         }
     }
 
-    private void note(int t, SeasonSurroundings around, Placement placement) {
+    /** Notes what a sensor's place saw in the minute just lived. */
+    private interface Probe {
+        void note(int t);
+    }
+
+    private Probe probe(SeasonSurroundings around, Placement placement) {
         if (placement instanceof Placement.Rain r) {
-            first[t] = around.rain(r.at(), r.height()) + around.spray(r.at(), r.height());
-            second[t] = around.drying(r.at(), r.height());
-        } else if (placement instanceof Placement.Wind w) {
-            first[t] = around.wind(w.at(), w.height());
-        } else if (placement instanceof Placement.Freeze f) {
-            first[t] = around.unshielded(f.at(), f.height());
-        } else {
-            Placement.Soil s = (Placement.Soil) placement;
-            first[t] = around.soilWater(s.at(), s.depth(), SoilSensor.SUPPORT);
+            Surroundings.Air air = around.air(r.at(), r.height());
+            return t -> {
+                first[t] = air.rain() + air.spray();
+                second[t] = air.drying();
+            };
         }
+        if (placement instanceof Placement.Wind w) {
+            Surroundings.Air air = around.air(w.at(), w.height());
+            return t -> first[t] = air.wind();
+        }
+        if (placement instanceof Placement.Freeze f) {
+            SeasonSurroundings.SpotAir air = around.air(f.at(), f.height());
+            return t -> first[t] = air.unshielded();
+        }
+        Placement.Soil s = (Placement.Soil) placement;
+        Surroundings.Soil soil = around.soil(s.at(), s.depth(), SoilSensor.SUPPORT);
+        return t -> first[t] = soil.water();
     }
 
     /** Whole days looked back on. */

@@ -30,8 +30,7 @@ public final class Plan {
         String open = null;
         long since = 0;
         for (long tick = 0; tick < ticks; tick++) {
-            Commands commands = controller.decide(
-                    tick, scenario.season().from().atStartOfDay().plusMinutes(tick), Readings.NONE);
+            Commands commands = controller.decide(tick, Readings.NONE);
             String next = commands.openId();
             if (open != null && !open.equals(next)) {
                 runs.add(new Run(open, since, tick));

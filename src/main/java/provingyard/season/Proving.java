@@ -3,6 +3,7 @@ package provingyard.season;
 import java.time.DayOfWeek;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -200,7 +201,7 @@ public final class Proving {
     }
 
     private Verdict core(Placement.Soil p) {
-        double natural = hand.soilWater(p.at(), p.depth(), SoilSensor.SUPPORT);
+        double natural = hand.soil(p.at(), p.depth(), SoilSensor.SUPPORT).water();
         double wet = Math.max(natural, p.wet()) + WELL_WET;
         hand.soil = natural;
         ToDoubleFunction<WaterFlows> core = f -> hand.soil;
@@ -317,9 +318,14 @@ public final class Proving {
         }
     }
 
+    /** Minute of the season that the controller's clock is set to, so that the tried program starts. */
+    private long startTick() {
+        return ChronoUnit.MINUTES.between(site.scenario().season().from().atStartOfDay(), start);
+    }
+
     private void minute(int m, ToDoubleFunction<WaterFlows> reference) {
         boolean again = trippedAt >= 0 && m == trippedAt + SECOND_START && dropsStarts();
-        LocalDateTime clock = m == 0 || again ? start : start.plusMinutes(1);
+        long clock = m == 0 || again ? startTick() : startTick() + 1;
         Commands commands = controller.decide(tick() + m, clock, readings);
         events.addAll(commands.events());
         WaterFlows now = site.waterworks().flows(commands.open(), commands.masterOpen(), active);

@@ -13,6 +13,7 @@ import provingyard.numeric.RandomStreams;
 import provingyard.scenario.Kit;
 import provingyard.scenario.Scenario;
 import provingyard.sensor.Readings;
+import provingyard.sensor.SensorFaults;
 import provingyard.sensor.Sensors;
 import provingyard.setup.Placement;
 import provingyard.setup.SetUp;
@@ -31,7 +32,7 @@ import provingyard.world.weather.WeatherSeries;
 public final class Season {
 
     /** Version of the simulator's results; marks found by another version do not count. */
-    public static final String ENGINE = "6";
+    public static final String ENGINE = "7";
 
     private static final int MINUTES_A_DAY = 1440;
     private static final int SECONDS = 60;
@@ -52,8 +53,8 @@ public final class Season {
     private final double storeAtStart;
     private final Ground ground;
     private final Course.Twin twin;
-    private final StoredHeat heat;
-    private final Spots spots;
+    private final StoredHeat.Series heat;
+    private final SeasonSurroundings surroundings;
     private final Tally tally;
     private final LeakLog leakLog;
     private final IceLog iceLog;
@@ -66,10 +67,11 @@ public final class Season {
     private Sensors sensors;
     private Controller controller;
     private Readings readings;
+    private Commands commands;
+    private long acting;
     private WaterFlows flows;
-    private SeasonSurroundings surroundings;
-    private boolean[] open;
-    private boolean masterOpen;
+    private boolean sprays;
+    private SensorFaults troubles = SensorFaults.NONE;
     private SetUp setUp;
     private double spent;
     private boolean raining;
@@ -89,8 +91,8 @@ public final class Season {
         ground = start.copy();
         twin = new Course.Twin(course);
         storeAtStart = ground.totals().store();
-        heat = StoredHeat.none();
-        spots = new Spots(site);
+        heat = course.heat();
+        surroundings = new SeasonSurroundings(site, ground);
         tally = new Tally();
         leakLog = new LeakLog(scenario, faults);
         iceLog = new IceLog(scenario.yard().surfaces());
@@ -106,9 +108,9 @@ public final class Season {
         sensors = Sensors.of(scenario, first, streams);
         controller = Controller.of(scenario, first);
         readings = sensors.readings();
-        open = new boolean[site.waterworks().zones().size()];
-        masterOpen = site.waterworks().masterOpenAtRest();
-        flows = site.waterworks().flows(open, masterOpen, 0);
+        commands = new Commands(controller.zones(), -1, site.waterworks().masterOpenAtRest(), List.of());
+        flows = site.waterworks().flows(commands.open(), commands.masterOpen(), acting);
+        sprays = Spraying.runs(flows);
     }
 
     private Season(Season other) {
@@ -122,8 +124,8 @@ public final class Season {
         storeAtStart = other.storeAtStart;
         ground = other.ground.copy();
         twin = other.twin.copy();
-        heat = other.heat.copy();
-        spots = new Spots(site);
+        heat = other.heat;
+        surroundings = new SeasonSurroundings(site, ground);
         tally = other.tally.copy();
         leakLog = other.leakLog.copy();
         iceLog = other.iceLog.copy();
@@ -136,9 +138,11 @@ public final class Season {
         sensors = other.sensors.copy();
         controller = other.controller.copy();
         readings = other.readings;
+        commands = other.commands;
+        acting = other.acting;
         flows = other.flows;
-        open = other.open.clone();
-        masterOpen = other.masterOpen;
+        sprays = other.sprays;
+        troubles = other.troubles;
         setUp = other.setUp;
         spent = other.spent;
         raining = other.raining;
@@ -211,9 +215,10 @@ public final class Season {
 
     /** The yard as it stands at this minute, to test sensors in; the season does not notice. */
     BenchSurroundings bench() {
-        Weather now = weather.at(Math.min(tick, end - 1));
-        return new BenchSurroundings(
-                site, new SeasonSurroundings(site, new Spots(site), now, heat, ground, flows, null), flows);
+        long now = Math.min(tick, end - 1);
+        SeasonSurroundings yard = new SeasonSurroundings(site, ground);
+        yard.minute(weather.at(now), heat.after(now), flows, null);
+        return new BenchSurroundings(site, yard, flows);
     }
 
     /** The set-up in force. */
@@ -238,7 +243,7 @@ public final class Season {
 
     /** The hours lived. */
     public Series series() {
-        return recorder.series();
+        return recorder.series(course.hours());
     }
 
     /** What flow and soil sensors showed over the minutes lived. */
@@ -284,6 +289,11 @@ public final class Season {
         controller.rearm();
     }
 
+    /** Minutes at which the controller was re-armed by hand, rising. */
+    public List<Long> rearms() {
+        return List.copyOf(rearms);
+    }
+
     /** Whether it was re-armed by hand in a minute. */
     boolean rearmedAt(long minute) {
         return rearms.contains(minute);
@@ -300,7 +310,12 @@ public final class Season {
         return weather.at(minute);
     }
 
-    /** What the world was like around the sensors in the last minute lived; null before. */
+    /** The heat of walls after each minute. */
+    StoredHeat.Series heat() {
+        return heat;
+    }
+
+    /** What the world is like around the sensors in the last minute lived. */
     SeasonSurroundings surroundings() {
         return surroundings;
     }
@@ -320,21 +335,19 @@ public final class Season {
     /** Lives one minute. */
     public void advance() {
         Weather now = weather.at(tick);
-        List<SeasonEvent> begun = leakLog.begin(tick);
-        events.addAll(begun);
+        events.addAll(leakLog.begin(tick));
         if (leakLog.rearmIsDue(tick)) {
             controller.rearm();
         }
         decide();
-        flows = site.waterworks().flows(open, masterOpen, leakLog.active());
         noteSolution();
         MinuteForcing forcing = Course.forcing(now);
         Watering landed = water(forcing, now.windFrom());
         ground.step(forcing, landed);
-        heat.advance(now);
-        surroundings = new SeasonSurroundings(site, spots, now, heat, ground, flows, landed);
-        readings = sensors.minute(tick, surroundings, SensorTroubles.of(site.scenario(), leakLog.active()));
+        surroundings.minute(now, heat.after(tick), flows, landed);
+        readings = sensors.minute(tick, surroundings, troubles);
         shown.minute(readings);
+        traces.minute(tick, commands.openId(), flowShown());
         note(now);
         tick++;
     }
@@ -351,10 +364,8 @@ public final class Season {
     }
 
     private void decide() {
-        Commands commands = controller.decide(tick, clock(tick), readings);
-        open = commands.open();
-        masterOpen = commands.masterOpen();
-        for (ControlEvent raised : commands.events()) {
+        Commands next = controller.decide(tick, readings);
+        for (ControlEvent raised : next.events()) {
             SeasonEvent event = told(raised);
             events.add(event);
             boolean alarm =
@@ -367,6 +378,21 @@ public final class Season {
             }
         }
         leakLog.look(tick, flows::lost);
+        obey(next);
+    }
+
+    /** Opens and shuts valves; flows and troubles are looked up when valves or faults are others than before. */
+    private void obey(Commands next) {
+        boolean sameFaults = leakLog.active() == acting;
+        if (!sameFaults) {
+            acting = leakLog.active();
+            troubles = SensorTroubles.of(site.scenario(), acting);
+        }
+        if (!sameFaults || !next.sameValves(commands)) {
+            flows = site.waterworks().flows(next.open(), next.masterOpen(), acting);
+            sprays = Spraying.runs(flows);
+        }
+        commands = next;
     }
 
     private static SeasonEvent told(ControlEvent e) {
@@ -375,7 +401,7 @@ public final class Season {
 
     /** Lets this minute's water fly and land; null when nothing runs. */
     private Watering water(MinuteForcing forcing, double windFrom) {
-        Spraying.Landing landing = site.spraying().land(flows, forcing, windFrom);
+        Spraying.Landing landing = sprays ? site.spraying().land(flows, forcing, windFrom) : Spraying.Landing.NONE;
         tally.minute(
                 flows.supply() * SECONDS, landing.lost(), landing.beyond(), landing.paved(), flows.leaked() * SECONDS);
         return landing.watering();
@@ -389,29 +415,25 @@ public final class Season {
             events.add(new SeasonEvent(tick, kind, "rain", Map.of()));
         }
         if ((tick + 1) % IceLog.BEAT == 0) {
+            lookForIce();
+        }
+        recorder.minute(flows.supply(), ground::meanWetness);
+    }
+
+    /** Looks at the walks where there is ice, or was at the last beat. */
+    private void lookForIce() {
+        if (ground.frozen() || iceLog.anyIced()) {
             events.addAll(iceLog.beat(tick, icedAreas()));
         }
-        double soil = recorder.hourIsDue() ? ground.meanWetness() : 0;
-        traces.minute(tick, openZone(), flowShown());
-        recorder.minute(now.air(), now.rain(), now.wind(), now.sun(), flows.supply(), soil);
     }
 
     /** Expected flow of each zone in m3/s, typed or recorded, NaN where neither; in the document's order. */
     public double[] expectedFlows() {
-        double[] flows = new double[open.length];
+        double[] flows = new double[commands.zones().size()];
         for (int z = 0; z < flows.length; z++) {
             flows[z] = controller.expected(z);
         }
         return flows;
-    }
-
-    private String openZone() {
-        for (int z = 0; z < open.length; z++) {
-            if (open[z]) {
-                return site.waterworks().zones().get(z);
-            }
-        }
-        return null;
     }
 
     private double flowShown() {
@@ -481,7 +503,16 @@ public final class Season {
         long shown = Math.max(0, tick - 1);
         Weather now = weather.at(shown);
         return new SnapshotMaker(site, now, ground, twin.after(tick).frost(), flows, leakLog)
-                .make(tick, clock(tick), setUp, readings, controller, open, masterOpen, ledger(), spent);
+                .make(
+                        tick,
+                        clock(tick),
+                        setUp,
+                        readings,
+                        controller,
+                        commands.open(),
+                        commands.masterOpen(),
+                        ledger(),
+                        spent);
     }
 
     private double newlyBought(SetUp next) {

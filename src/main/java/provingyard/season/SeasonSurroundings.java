@@ -1,7 +1,6 @@
 package provingyard.season;
 
-import java.util.List;
-import provingyard.scenario.Catalogue;
+import java.util.Arrays;
 import provingyard.scenario.Point;
 import provingyard.sensor.Surroundings;
 import provingyard.world.ground.Ground;
@@ -12,10 +11,8 @@ import provingyard.world.weather.StoredHeat;
 import provingyard.world.weather.Weather;
 import provingyard.world.yard.Yard;
 
-/** What the world is like around each sensor in one minute. */
-record SeasonSurroundings(
-        Site site, Spots spots, Weather now, StoredHeat heat, Ground ground, WaterFlows flows, Watering landed)
-        implements Surroundings {
+/** What the world of one season is like around each sensor in the minute being lived. Mutable. */
+final class SeasonSurroundings implements Surroundings {
 
     /** Spray reaches a catcher in full below this height in m, and none above {@link #SPRAY_GONE}. */
     private static final double SPRAY_FULL = 1.0;
@@ -23,42 +20,39 @@ record SeasonSurroundings(
     /** Height in m that sprays and rotors hardly reach (common practice, no source). */
     private static final double SPRAY_GONE = 3.0;
 
-    private Spot spot(Point at, double height) {
-        return spots.of(at, height);
+    private final Site site;
+    private final Ground ground;
+    private Weather now;
+    private StoredHeat heat;
+    private WaterFlows flows;
+    private Watering landed;
+
+    SeasonSurroundings(Site site, Ground ground) {
+        this.site = site;
+        this.ground = ground;
+    }
+
+    /** Goes on to a minute; {@code landed} is null when no water flew. */
+    void minute(Weather weather, StoredHeat stored, WaterFlows water, Watering spray) {
+        now = weather;
+        heat = stored;
+        flows = water;
+        landed = spray;
     }
 
     @Override
-    public double airTemperature(Point at, double height) {
-        return spot(at, height).air(now, heat);
-    }
-
-    /** Temperature in °C of a small body without a radiation shield. */
-    double unshielded(Point at, double height) {
-        return spot(at, height).unshielded(now, heat);
+    public SpotAir air(Point at, double height) {
+        return new SpotAir(at, height);
     }
 
     @Override
-    public double sunOn(Point at, double height) {
-        return now.sun() > 0 ? spot(at, height).sun(now) : 0;
+    public Soil soil(Point at, double depth, double support) {
+        return new ProbedSoil(at, depth, support);
     }
 
     @Override
-    public double wind(Point at, double height) {
-        return spot(at, height).wind(now);
-    }
-
-    @Override
-    public double rain(Point at, double height) {
-        return now.rain() > 0 ? spot(at, height).rain(now) : 0;
-    }
-
-    @Override
-    public double spray(Point at, double height) {
-        if (landed == null) {
-            return 0;
-        }
-        int cell = site.yard().cellAt(at.x(), at.y());
-        return cell < 0 ? 0 : landed.depth(cell) * sprayShare(height);
+    public Pipe pipe(String pipe, double along) {
+        return new PipePlace(pipe, along);
     }
 
     /** Share of the spray over a spot that still flies at a height in m. */
@@ -66,56 +60,137 @@ record SeasonSurroundings(
         return Math.max(0, Math.min(1, (SPRAY_GONE - height) / (SPRAY_GONE - SPRAY_FULL)));
     }
 
-    @Override
-    public double drying(Point at, double height) {
-        return spot(at, height).evaporation(now, heat);
+    /** The air at a spot. */
+    final class SpotAir implements Air {
+
+        private final Spot spot;
+        private final int cell;
+        private final double sprayShare;
+
+        SpotAir(Point at, double height) {
+            spot = site.spot(at, height);
+            cell = site.yard().cellAt(at.x(), at.y());
+            sprayShare = sprayShare(height);
+        }
+
+        @Override
+        public double temperature() {
+            return spot.air(now, heat);
+        }
+
+        /** Temperature in °C of a small body without a radiation shield. */
+        double unshielded() {
+            return spot.unshielded(now, heat);
+        }
+
+        @Override
+        public double sun() {
+            return spot.sun(now);
+        }
+
+        @Override
+        public double wind() {
+            return spot.wind(now);
+        }
+
+        @Override
+        public double rain() {
+            return spot.rain(now);
+        }
+
+        @Override
+        public double spray() {
+            return landed == null || cell < 0 ? 0 : landed.depth(cell) * sprayShare;
+        }
+
+        @Override
+        public double drying() {
+            return spot.evaporation(now, heat);
+        }
     }
 
-    @Override
-    public double soilWater(Point at, double depth, double support) {
-        Yard yard = site.yard();
-        int own = yard.cellAt(at.x(), at.y());
-        if (own < 0 || !yard.planted(own)) {
-            return 0;
+    private final class ProbedSoil implements Soil {
+
+        private final double depth;
+        private final int[] cells;
+
+        ProbedSoil(Point at, double depth, double support) {
+            this.depth = depth;
+            cells = cells(site.yard(), at, support);
         }
-        double sum = ground.waterContent(own, depth);
-        int count = 1;
-        int reach = (int) Math.ceil(support / yard.cellSize());
-        for (int j = -reach; j <= reach; j++) {
-            for (int i = -reach; i <= reach; i++) {
-                double dx = i * yard.cellSize();
-                double dy = j * yard.cellSize();
-                int cell = yard.cellAt(at.x() + dx, at.y() + dy);
-                boolean within = cell >= 0
-                        && cell != own
-                        && yard.planted(cell)
-                        && new Point(yard.x(cell), yard.y(cell)).distance(at) <= support;
-                if (within) {
-                    sum += ground.waterContent(cell, depth);
-                    count++;
+
+        @Override
+        public double water() {
+            double sum = 0;
+            for (int cell : cells) {
+                sum += ground.waterContent(cell, depth);
+            }
+            return cells.length == 0 ? 0 : sum / cells.length;
+        }
+
+        @Override
+        public String id() {
+            return cells.length == 0
+                    ? null
+                    : site.scenario()
+                            .catalogue()
+                            .soils()
+                            .get(site.yard().soil(cells[0]))
+                            .id();
+        }
+
+        /** The planted cell at a place first, then those around it whose centre is within reach; none under paving. */
+        private static int[] cells(Yard yard, Point at, double support) {
+            int own = yard.cellAt(at.x(), at.y());
+            if (own < 0 || !yard.planted(own)) {
+                return new int[0];
+            }
+            int reach = (int) Math.ceil(support / yard.cellSize());
+            int[] found = new int[(2 * reach + 1) * (2 * reach + 1) + 1];
+            int count = 0;
+            found[count++] = own;
+            for (int j = -reach; j <= reach; j++) {
+                for (int i = -reach; i <= reach; i++) {
+                    int cell = yard.cellAt(at.x() + i * yard.cellSize(), at.y() + j * yard.cellSize());
+                    boolean within = cell >= 0
+                            && cell != own
+                            && yard.planted(cell)
+                            && new Point(yard.x(cell), yard.y(cell)).distance(at) <= support;
+                    if (within) {
+                        found[count++] = cell;
+                    }
                 }
             }
+            return Arrays.copyOf(found, count);
         }
-        return sum / count;
     }
 
-    @Override
-    public String soilAt(Point at) {
-        int cell = site.yard().cellAt(at.x(), at.y());
-        List<Catalogue.Soil> soils = site.scenario().catalogue().soils();
-        return cell >= 0 && site.yard().planted(cell)
-                ? soils.get(site.yard().soil(cell)).id()
-                : null;
-    }
+    private final class PipePlace implements Pipe {
 
-    @Override
-    public double flow(String pipe, double along) {
-        return flows.at(pipe, along);
-    }
+        private final String pipe;
+        private final double along;
+        private WaterFlows seen;
+        private double flow;
 
-    @Override
-    public StraightPipe straightPipe(String pipe, double along) {
-        double[] straight = site.waterworks().straight(pipe, along);
-        return new StraightPipe(straight[0], straight[1], site.waterworks().innerDiameter(pipe));
+        PipePlace(String pipe, double along) {
+            this.pipe = pipe;
+            this.along = along;
+        }
+
+        /** Flows are looked up when they are others than in the last minute. */
+        @Override
+        public double flow() {
+            if (flows != seen) {
+                seen = flows;
+                flow = flows.at(pipe, along);
+            }
+            return flow;
+        }
+
+        @Override
+        public StraightPipe straight() {
+            double[] straight = site.waterworks().straight(pipe, along);
+            return new StraightPipe(straight[0], straight[1], site.waterworks().innerDiameter(pipe));
+        }
     }
 }

@@ -1,6 +1,8 @@
 package provingyard.season;
 
 import java.util.Arrays;
+import java.util.function.DoubleSupplier;
+import provingyard.world.weather.HourlyWeather;
 
 /**
  * What the ribbon and the plots draw: one value for each lived hour. Arrays are as long as the hours lived; readers
@@ -30,72 +32,73 @@ public record Series(
         return air.length;
     }
 
-    /** Builds a series minute by minute; an unfinished hour is not in it. */
+    /** Builds what the season adds to its weather, minute by minute; an unfinished hour is not in it. */
     static final class Recorder {
 
-        private static final int LANES = 8;
         private static final int MINUTES = 60;
 
-        private final double[][] lanes;
+        private final double[] flow;
+        private final double[] soil;
+        private final double[] supplied;
         private int hours;
         private int minutes;
-        private final double[] sums = new double[LANES];
+        private double flowSum;
+        private double suppliedSum;
 
         Recorder(int hoursAtMost) {
-            lanes = new double[LANES][hoursAtMost];
-            sums[1] = Double.POSITIVE_INFINITY;
+            flow = new double[hoursAtMost];
+            soil = new double[hoursAtMost];
+            supplied = new double[hoursAtMost];
         }
 
         private Recorder(Recorder other) {
-            lanes = new double[LANES][];
-            for (int i = 0; i < LANES; i++) {
-                lanes[i] = other.lanes[i].clone();
-            }
+            flow = other.flow.clone();
+            soil = other.soil.clone();
+            supplied = other.supplied.clone();
             hours = other.hours;
             minutes = other.minutes;
-            System.arraycopy(other.sums, 0, sums, 0, LANES);
+            flowSum = other.flowSum;
+            suppliedSum = other.suppliedSum;
         }
 
         Recorder copy() {
             return new Recorder(this);
         }
 
-        boolean hourIsDue() {
-            return minutes == MINUTES - 1;
-        }
-
-        /** Takes a minute; the soil value counts only at the minute that closes the hour. */
-        void minute(double air, double rain, double wind, double sun, double flow, double soilNow) {
-            sums[0] += air;
-            sums[1] = Math.min(sums[1], air);
-            sums[2] += rain;
-            sums[3] += wind;
-            sums[4] += sun;
-            sums[5] += flow;
-            sums[6] = soilNow;
-            sums[7] += flow * MINUTES;
+        /** Takes a minute's flow in m3/s; how wet the soil is, is asked at the minute that closes the hour. */
+        void minute(double flowNow, DoubleSupplier soilNow) {
+            flowSum += flowNow;
+            suppliedSum += flowNow * MINUTES;
             if (++minutes == MINUTES) {
-                close();
+                close(soilNow.getAsDouble());
             }
         }
 
-        private void close() {
-            boolean[] mean = {true, false, false, true, true, true, false, false};
-            for (int i = 0; i < LANES; i++) {
-                lanes[i][hours] = mean[i] ? sums[i] / MINUTES : sums[i];
-                sums[i] = 0;
-            }
-            sums[1] = Double.POSITIVE_INFINITY;
-            minutes = 0;
+        private void close(double soilNow) {
+            flow[hours] = flowSum / MINUTES;
+            supplied[hours] = suppliedSum;
+            soil[hours] = soilNow;
             hours++;
+            minutes = 0;
+            flowSum = 0;
+            suppliedSum = 0;
         }
 
-        Series series() {
-            double[][] out = new double[LANES][];
-            for (int i = 0; i < LANES; i++) {
-                out[i] = Arrays.copyOf(lanes[i], hours);
-            }
-            return new Series(out[0], out[1], out[2], out[3], out[4], out[5], out[6], out[7]);
+        /** The hours lived under a weather. */
+        Series series(HourlyWeather weather) {
+            return new Series(
+                    lived(weather.air()),
+                    lived(weather.lowest()),
+                    lived(weather.rain()),
+                    lived(weather.wind()),
+                    lived(weather.sun()),
+                    lived(flow),
+                    lived(soil),
+                    lived(supplied));
+        }
+
+        private double[] lived(double[] values) {
+            return Arrays.copyOf(values, hours);
         }
     }
 }

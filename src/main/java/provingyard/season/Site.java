@@ -25,7 +25,7 @@ public final class Site {
 
     private static final DataFiles FILES = path -> Sites.resource("shared/reference/" + path);
 
-    /** Courses kept for the next season under the same weather; some 15 MB each for a yard of 5000 cells. */
+    /** Courses kept for the next season under the same weather; some 18 MB each for a month in a yard of 5000 cells. */
     private static final int COURSES_KEPT = 6;
 
     private final Scenario scenario;

@@ -1,5 +1,6 @@
 package provingyard.season;
 
+import java.util.Arrays;
 import provingyard.scenario.Scenario;
 import provingyard.world.ground.GroundCells;
 import provingyard.world.ground.MinuteForcing;
@@ -50,27 +51,27 @@ final class Spraying {
         return sprinklers;
     }
 
+    /** Whether some head or drip line gives water. */
+    static boolean runs(WaterFlows flows) {
+        return Arrays.stream(flows.heads()).anyMatch(f -> f > LEAST_FLOW)
+                || Arrays.stream(flows.drips()).anyMatch(f -> f > LEAST_FLOW);
+    }
+
+    /** Lets a minute's water land; some head or drip line {@link #runs}. */
     Landing land(WaterFlows flows, MinuteForcing weather, double windFrom) {
-        if (flows.supply() <= LEAST_FLOW) {
-            return Landing.NONE;
-        }
-        Watering landed = null;
+        Watering landed = Watering.none(cells.count());
         SprayFate fate = new SprayFate();
         SprayAir air = SprayAir.of(weather, windFrom);
         for (int h = 0; h < flows.heads().length; h++) {
             if (flows.heads()[h] > LEAST_FLOW) {
-                landed = landed == null ? Watering.none(cells.count()) : landed;
                 sprinklers.spray(h, flows.heads()[h] * SECONDS, flows.headPressures()[h], air, landed, fate);
             }
         }
         for (int d = 0; d < flows.drips().length; d++) {
             if (flows.drips()[d] > LEAST_FLOW) {
-                landed = landed == null ? Watering.none(cells.count()) : landed;
                 sprinklers.drip(d, flows.drips()[d] * SECONDS, landed, fate);
             }
         }
-        return landed == null
-                ? Landing.NONE
-                : new Landing(landed, fate.drift(), fate.offSite(), fate.onPaving() + fate.onBuildings());
+        return new Landing(landed, fate.drift(), fate.offSite(), fate.onPaving() + fate.onBuildings());
     }
 }

@@ -1,7 +1,6 @@
 package provingyard.sensor;
 
 import provingyard.numeric.RandomStreams;
-import provingyard.scenario.SensorKind;
 import provingyard.setup.Placement;
 
 /**
@@ -29,13 +28,11 @@ public final class FlowSensor extends Sensor {
     private final FlowBody body;
     private final long noise;
     private final long siting;
-    private double bias = Double.NaN;
+    private Surroundings.Pipe pipe;
+    private double bias;
     private double swirl;
     private double truth;
     private double carried;
-    private int pulses;
-    private double shown;
-    private boolean wireCut;
 
     FlowSensor(Placement.Flow placement, RandomStreams streams) {
         this(placement, key(streams, placement, "noise"), key(streams, placement, "siting"));
@@ -74,13 +71,16 @@ public final class FlowSensor extends Sensor {
     }
 
     @Override
-    void minute(long tick, Surroundings surroundings, SensorFaults faults) {
-        if (Double.isNaN(bias)) {
-            double error = sitingError(surroundings.straightPipe(placement.on(), placement.along()));
-            bias = RandomStreams.uniform(siting, 0) < 0.5 ? -error : error;
-            swirl = error / (BIAS_BEFORE + BIAS_BEHIND);
-        }
-        truth = surroundings.flow(placement.on(), placement.along());
+    void settle(Surroundings surroundings) {
+        pipe = surroundings.pipe(placement.on(), placement.along());
+        double error = sitingError(pipe.straight());
+        bias = RandomStreams.uniform(siting, 0) < 0.5 ? -error : error;
+        swirl = error / (BIAS_BEFORE + BIAS_BEHIND);
+    }
+
+    @Override
+    void minute(long tick, SensorFaults faults) {
+        truth = pipe.flow();
         wireCut = faults.has(SensorFaults.Kind.WIRE_CUT, this);
         boolean turns = Math.abs(truth) >= body.cannotSeeBelow() && !faults.has(SensorFaults.Kind.FLOW_JAMMED, this);
         double exact = turns ? exactPulses(tick) + carried : carried;
@@ -92,7 +92,7 @@ public final class FlowSensor extends Sensor {
 
     /** Pulses of this minute before they are counted. */
     private double exactPulses(long tick) {
-        double error = bias + (NOISE + NOISE_BY_SWIRL * swirl) * RandomStreams.gaussian(noise, tick);
+        double error = bias + (NOISE + NOISE_BY_SWIRL * swirl) * RandomStreams.noise(noise, tick);
         double seen = Math.max(0, Math.abs(truth) * (1 + error) + body.offset());
         return body.pulses() * LITRES * seen * MINUTE;
     }
@@ -102,11 +102,6 @@ public final class FlowSensor extends Sensor {
             return 0;
         }
         return Math.max(0, pulses / MINUTE / (placement.pulses() * LITRES) - placement.offset());
-    }
-
-    @Override
-    Readings.Reading reading() {
-        return new Readings.Reading(placement.id(), SensorKind.FLOW, shown, false, false, wireCut, pulses);
     }
 
     @Override
@@ -130,13 +125,9 @@ public final class FlowSensor extends Sensor {
 
     private FlowSensor carryTo(Placement.Flow next) {
         FlowSensor other = new FlowSensor(next, noise, siting);
-        other.bias = bias;
-        other.swirl = swirl;
         other.truth = truth;
         other.carried = carried;
-        other.pulses = pulses;
-        other.shown = shown;
-        other.wireCut = wireCut;
+        other.showAs(this);
         return other;
     }
 }

@@ -1,7 +1,6 @@
 package provingyard.sensor;
 
 import provingyard.numeric.RandomStreams;
-import provingyard.scenario.SensorKind;
 import provingyard.setup.Mount;
 import provingyard.setup.Placement;
 
@@ -31,11 +30,10 @@ public final class FreezeSensor extends Sensor {
     private final Placement.Freeze placement;
     private final long noise;
     private final double offset;
+    private final double sunWarming;
+    private Surroundings.Air air;
     private double truth;
     private double body = Double.NaN;
-    private double shown;
-    private boolean tripped;
-    private boolean wireCut;
 
     FreezeSensor(Placement.Freeze placement, RandomStreams streams) {
         this(placement, key(streams, placement, "noise"), offset(key(streams, placement, "unit")));
@@ -46,6 +44,7 @@ public final class FreezeSensor extends Sensor {
         this.placement = placement;
         this.noise = noise;
         this.offset = offset;
+        sunWarming = SUN_WARMING * mountWarming(placement.mount());
     }
 
     /** Offset of a unit in K. */
@@ -79,22 +78,22 @@ public final class FreezeSensor extends Sensor {
     }
 
     @Override
-    void minute(long tick, Surroundings surroundings, SensorFaults faults) {
-        truth = surroundings.airTemperature(placement.at(), placement.height());
-        double wind = Math.max(0, surroundings.wind(placement.at(), placement.height()));
-        double sun = Math.max(0, surroundings.sunOn(placement.at(), placement.height()));
-        double toward = truth + SUN_WARMING * mountWarming(placement.mount()) * sun / (1 + wind);
-        double follow = MINUTE / timeConstant(wind);
-        body = Double.isNaN(body) ? toward : body + (toward - body) * follow / (1 + follow);
-        double warm = faults.amount(SensorFaults.Kind.FREEZE_READS_WARM, this);
-        shown = body + offset + warm + NOISE * RandomStreams.gaussian(noise, tick);
-        tripped = trips(shown, tripped, placement);
-        wireCut = faults.has(SensorFaults.Kind.WIRE_CUT, this);
+    void settle(Surroundings surroundings) {
+        air = surroundings.air(placement.at(), placement.height());
     }
 
     @Override
-    Readings.Reading reading() {
-        return new Readings.Reading(placement.id(), SensorKind.FREEZE, shown, tripped, false, wireCut, 0);
+    void minute(long tick, SensorFaults faults) {
+        truth = air.temperature();
+        double wind = Math.max(0, air.wind());
+        double sun = Math.max(0, air.sun());
+        double toward = truth + sunWarming * sun / (1 + wind);
+        double follow = MINUTE / timeConstant(wind);
+        body = Double.isNaN(body) ? toward : body + (toward - body) * follow / (1 + follow);
+        double warm = faults.amount(SensorFaults.Kind.FREEZE_READS_WARM, this);
+        shown = body + offset + warm + NOISE * RandomStreams.noise(noise, tick);
+        tripped = trips(shown, tripped, placement);
+        wireCut = faults.has(SensorFaults.Kind.WIRE_CUT, this);
     }
 
     @Override
@@ -120,9 +119,7 @@ public final class FreezeSensor extends Sensor {
         FreezeSensor other = new FreezeSensor(next, noise, offset);
         other.truth = truth;
         other.body = body;
-        other.shown = shown;
-        other.tripped = tripped;
-        other.wireCut = wireCut;
+        other.showAs(this);
         return other;
     }
 }

@@ -3,7 +3,6 @@ package provingyard.sensor;
 import java.util.List;
 import provingyard.numeric.Deterministic;
 import provingyard.numeric.RandomStreams;
-import provingyard.scenario.SensorKind;
 import provingyard.setup.Placement;
 
 /**
@@ -43,11 +42,9 @@ public final class RainSensor extends Sensor {
 
     private final Placement.Rain placement;
     private final double unit;
+    private Surroundings.Air air;
     private double held;
     private boolean swollen;
-    private double shown;
-    private boolean tripped;
-    private boolean wireCut;
 
     RainSensor(Placement.Rain placement, RandomStreams streams) {
         this(placement, unit(key(streams, placement, "unit")));
@@ -110,11 +107,15 @@ public final class RainSensor extends Sensor {
     }
 
     @Override
-    void minute(long tick, Surroundings truth, SensorFaults faults) {
-        double caught =
-                truth.rain(placement.at(), placement.height()) + truth.spray(placement.at(), placement.height());
+    void settle(Surroundings truth) {
+        air = truth.air(placement.at(), placement.height());
+    }
+
+    @Override
+    void minute(long tick, SensorFaults faults) {
+        double caught = air.rain() + air.spray();
         if (held + caught > 0) {
-            held = hold(held, caught, truth.drying(placement.at(), placement.height()), placement);
+            held = hold(held, caught, air.drying(), placement);
         }
         swollen = trips(held, tripDepth(), swollen);
         wireCut = faults.has(SensorFaults.Kind.WIRE_CUT, this);
@@ -134,11 +135,6 @@ public final class RainSensor extends Sensor {
             shown = held;
             tripped = swollen;
         }
-    }
-
-    @Override
-    Readings.Reading reading() {
-        return new Readings.Reading(placement.id(), SensorKind.RAIN, shown, tripped, false, wireCut, 0);
     }
 
     @Override
@@ -164,9 +160,7 @@ public final class RainSensor extends Sensor {
         RainSensor other = new RainSensor(next, unit);
         other.held = held;
         other.swollen = swollen;
-        other.shown = shown;
-        other.tripped = tripped;
-        other.wireCut = wireCut;
+        other.showAs(this);
         return other;
     }
 }

@@ -3,14 +3,29 @@ package provingyard.sensor;
 import java.util.Locale;
 import provingyard.numeric.RandomStreams;
 import provingyard.scenario.Scenario;
+import provingyard.scenario.SensorKind;
 import provingyard.setup.Placement;
 
 /** One placed sensor with its state. Mutable, lives in one season; copies go their own way. */
 abstract sealed class Sensor permits RainSensor, WindSensor, FreezeSensor, FlowSensor, SoilSensor {
 
+    /** What it shows, as in {@link Readings.Reading}. */
+    double shown;
+
+    boolean tripped;
+    boolean dry;
+    boolean wireCut;
+    int pulses;
+
+    private final String id;
+    private final SensorKind kind;
     private final String kindName;
+    private Surroundings around;
+    private Readings.Reading last;
 
     Sensor(Placement placement) {
+        id = placement.id();
+        kind = placement.kind();
         kindName = placement.kind().name().toLowerCase(Locale.ROOT);
     }
 
@@ -40,10 +55,42 @@ abstract sealed class Sensor permits RainSensor, WindSensor, FreezeSensor, FlowS
     abstract Placement placement();
 
     /** Reads the truth of one minute. */
-    abstract void minute(long tick, Surroundings truth, SensorFaults faults);
+    final void minute(long tick, Surroundings truth, SensorFaults faults) {
+        if (truth != around) {
+            around = truth;
+            settle(truth);
+        }
+        minute(tick, faults);
+    }
 
-    /** What it shows since the last minute. */
-    abstract Readings.Reading reading();
+    /** Finds its place in surroundings that it has not read before. */
+    abstract void settle(Surroundings truth);
+
+    /** Reads the truth of one minute at its place. */
+    abstract void minute(long tick, SensorFaults faults);
+
+    /** What it shows since the last minute; the last reading again while it shows the same. */
+    final Readings.Reading reading() {
+        boolean same = last != null
+                && last.shown() == shown
+                && last.tripped() == tripped
+                && last.dry() == dry
+                && last.wireCut() == wireCut
+                && last.pulses() == pulses;
+        if (!same) {
+            last = new Readings.Reading(id, kind, shown, tripped, dry, wireCut, pulses);
+        }
+        return last;
+    }
+
+    /** Shows what another shows. */
+    final void showAs(Sensor other) {
+        shown = other.shown;
+        tripped = other.tripped;
+        dry = other.dry;
+        wireCut = other.wireCut;
+        pulses = other.pulses;
+    }
 
     /** The true value at the sensor's place in the last minute, in the unit of its reading. */
     abstract double truth();
@@ -56,6 +103,6 @@ abstract sealed class Sensor permits RainSensor, WindSensor, FreezeSensor, FlowS
 
     /** Whether a fault's target means this sensor: its id, or the name of its kind. */
     final boolean isNamed(String on) {
-        return placement().id().equals(on) || kindName.equals(on);
+        return id.equals(on) || kindName.equals(on);
     }
 }

@@ -53,7 +53,8 @@ public record SensorFaults(List<Fault> active) {
     }
 
     private Fault find(Kind kind, Sensor sensor) {
-        for (Fault fault : active) {
+        for (int i = 0; i < active.size(); i++) {
+            Fault fault = active.get(i);
             if (fault.kind() == kind && sensor.isNamed(fault.on())) {
                 return fault;
             }

@@ -17,6 +17,7 @@ public final class Sensors {
     private final Scenario scenario;
     private final RandomStreams streams;
     private final List<Sensor> all;
+    private Readings last = Readings.NONE;
 
     private Sensors(Scenario scenario, RandomStreams streams, List<Sensor> all) {
         this.scenario = scenario;
@@ -41,13 +42,21 @@ public final class Sensors {
         return readings();
     }
 
-    /** What is shown now: after {@link #minute}, or before the first one (nothing tripped, values 0). */
+    /**
+     * What is shown now: after {@link #minute}, or before the first one (nothing tripped, values 0). The last readings
+     * are given again while they say the same.
+     */
     public Readings readings() {
         Readings.Reading[] shown = new Readings.Reading[all.size()];
+        boolean same = last.size() == shown.length;
         for (int i = 0; i < shown.length; i++) {
             shown[i] = all.get(i).reading();
+            same = same && shown[i] == last.all().get(i);
         }
-        return new Readings(List.of(shown));
+        if (!same) {
+            last = new Readings(List.of(shown));
+        }
+        return last;
     }
 
     /** The true value at a sensor's place in the last minute, in the unit of its reading. Not for the controller. */

@@ -2,7 +2,6 @@ package provingyard.sensor;
 
 import provingyard.numeric.RandomStreams;
 import provingyard.scenario.Catalogue;
-import provingyard.scenario.SensorKind;
 import provingyard.setup.Placement;
 import provingyard.world.ground.Dielectric;
 
@@ -37,12 +36,10 @@ public final class SoilSensor extends Sensor {
     private final Placement.Soil placement;
     private final Catalogue catalogue;
     private final long noise;
-    private double soilShift = Double.NaN;
+    private Surroundings.Soil soil;
+    private double soilShift;
     private double truth;
-    private double shown = Double.NaN;
-    private boolean wet;
-    private boolean dry;
-    private boolean wireCut;
+    private boolean read;
 
     SoilSensor(Placement.Soil placement, Catalogue catalogue, RandomStreams streams) {
         this(placement, catalogue, key(streams, placement, "noise"));
@@ -89,22 +86,25 @@ public final class SoilSensor extends Sensor {
     }
 
     @Override
-    void minute(long tick, Surroundings surroundings, SensorFaults faults) {
-        wireCut = faults.has(SensorFaults.Kind.WIRE_CUT, this);
-        boolean first = Double.isNaN(shown);
-        if (!first && tick % EVERY != 0) {
-            return;
-        }
-        if (Double.isNaN(soilShift)) {
-            soilShift = shiftOf(surroundings.soilAt(placement.at()));
-        }
-        truth = surroundings.soilWater(placement.at(), placement.depth(), SUPPORT);
-        shown = read(tick, faults);
-        wet = wet ? shown > placement.wet() - CHATTER : shown >= placement.wet();
-        dry = shown <= placement.dry() || dry && !wet;
+    void settle(Surroundings surroundings) {
+        soil = surroundings.soil(placement.at(), placement.depth(), SUPPORT);
+        soilShift = shiftOf(soil.id());
     }
 
-    private double read(long tick, SensorFaults faults) {
+    @Override
+    void minute(long tick, SensorFaults faults) {
+        wireCut = faults.has(SensorFaults.Kind.WIRE_CUT, this);
+        if (read && tick % EVERY != 0) {
+            return;
+        }
+        read = true;
+        truth = soil.water();
+        shown = shown(tick, faults);
+        tripped = tripped ? shown > placement.wet() - CHATTER : shown >= placement.wet();
+        dry = shown <= placement.dry() || dry && !tripped;
+    }
+
+    private double shown(long tick, SensorFaults faults) {
         double seen = permittivity(truth - soilShift);
         if (faults.has(SensorFaults.Kind.SOIL_VOID, this)) {
             double amount = faults.amount(SensorFaults.Kind.SOIL_VOID, this);
@@ -112,14 +112,8 @@ public final class SoilSensor extends Sensor {
             double index = (1 - share) * Math.sqrt(seen) + share;
             seen = index * index;
         }
-        double noisy = Math.max(1, seen + NOISE * RandomStreams.gaussian(noise, tick));
+        double noisy = Math.max(1, seen + NOISE * RandomStreams.noise(noise, tick));
         return Math.max(0, topp(noisy) + shiftOf(placement.soil()));
-    }
-
-    @Override
-    Readings.Reading reading() {
-        double value = Double.isNaN(shown) ? 0 : shown;
-        return new Readings.Reading(placement.id(), SensorKind.SOIL, value, wet, dry, wireCut, 0);
     }
 
     @Override
@@ -141,12 +135,9 @@ public final class SoilSensor extends Sensor {
 
     private SoilSensor carryTo(Placement.Soil next) {
         SoilSensor other = new SoilSensor(next, catalogue, noise);
-        other.soilShift = soilShift;
         other.truth = truth;
-        other.shown = shown;
-        other.wet = wet;
-        other.dry = dry;
-        other.wireCut = wireCut;
+        other.read = read;
+        other.showAs(this);
         return other;
     }
 }

@@ -3,44 +3,63 @@ package provingyard.sensor;
 import provingyard.scenario.Point;
 
 /**
- * The true yard in one minute, as sensors may ask it. The season answers from its weather, ground and pipes.
+ * The true yard, as sensors may ask it. A sensor asks once for its place and keeps it; what the place answers is what is
+ * true there in the minute being lived. The season answers from its weather, ground and pipes.
  *
- * <p>Places are in m on the yard, heights in m above the ground, depths in m below it.
+ * <p>Points are in m on the yard, heights in m above the ground, depths in m below it.
  */
 public interface Surroundings {
 
-    /** Air temperature in °C at a spot: with walls, vents and cold pools, without any sensor's error. */
-    double airTemperature(Point at, double height);
+    /** The air at a spot. */
+    Air air(Point at, double height);
 
-    /** Radiation in W/m2 from sun and sky on a small flat body at a spot. */
-    double sunOn(Point at, double height);
+    /** The soil at a place, averaged over the cells whose centre is within {@code support} m (its own cell at least). */
+    Soil soil(Point at, double depth, double support);
 
-    /** Wind in m/s at a spot, the mean of this minute. */
-    double wind(Point at, double height);
+    /** A pipe at a distance from its {@code from} end. */
+    Pipe pipe(String pipe, double along);
 
-    /** Rain in m (volume per area) that an open cup at a spot catches in this minute. */
-    double rain(Point at, double height);
+    /** What a spot above ground is exposed to in this minute. */
+    interface Air {
 
-    /** Sprinkler water in m (volume per area) that an open cup at a spot catches in this minute. */
-    double spray(Point at, double height);
+        /** Air temperature in °C: with walls, vents and cold pools, without any sensor's error. */
+        double temperature();
 
-    /** Evaporation in m that a wet flat body at a spot could lose in this minute. */
-    double drying(Point at, double height);
+        /** Radiation in W/m2 from sun and sky on a small flat body. */
+        double sun();
 
-    /**
-     * Water in the soil as a volume share, averaged over the cells whose centre is within {@code support} m of the
-     * place (its own cell at least).
-     */
-    double soilWater(Point at, double depth, double support);
+        /** Wind in m/s, the mean of this minute. */
+        double wind();
 
-    /** Catalogue id of the soil at a place, or null under paving. */
-    String soilAt(Point at);
+        /** Rain in m (volume per area) that an open cup catches in this minute. */
+        double rain();
 
-    /** Flow in m3/s through a pipe at a distance from its {@code from} end, positive away from that end. */
-    double flow(String pipe, double along);
+        /** Sprinkler water in m (volume per area) that an open cup catches in this minute. */
+        double spray();
 
-    /** How far the pipe runs straight around a place. */
-    StraightPipe straightPipe(String pipe, double along);
+        /** Evaporation in m that a wet flat body could lose in this minute. */
+        double drying();
+    }
+
+    /** What a place in the ground holds. */
+    interface Soil {
+
+        /** Water as a volume share. */
+        double water();
+
+        /** Catalogue id of the soil, or null under paving. */
+        String id();
+    }
+
+    /** What a place on a pipe sees. */
+    interface Pipe {
+
+        /** Flow in m3/s, positive away from the pipe's {@code from} end. */
+        double flow();
+
+        /** How far the pipe runs straight around the place. */
+        StraightPipe straight();
+    }
 
     /**
      * Straight pipe around a place.

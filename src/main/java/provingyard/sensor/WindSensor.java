@@ -1,7 +1,6 @@
 package provingyard.sensor;
 
 import provingyard.numeric.RandomStreams;
-import provingyard.scenario.SensorKind;
 import provingyard.setup.Placement;
 
 /**
@@ -35,12 +34,10 @@ public final class WindSensor extends Sensor {
     private double[] window;
     private int filled;
     private int next;
+    private Surroundings.Air air;
     private double truth;
     private double cups;
-    private double shown;
-    private boolean tripped;
     private long trippedAt;
-    private boolean wireCut;
 
     WindSensor(Placement.Wind placement, RandomStreams streams) {
         this(placement, key(streams, placement, "noise"));
@@ -68,11 +65,16 @@ public final class WindSensor extends Sensor {
     }
 
     @Override
-    void minute(long tick, Surroundings surroundings, SensorFaults faults) {
-        truth = surroundings.wind(placement.at(), placement.height());
+    void settle(Surroundings surroundings) {
+        air = surroundings.air(placement.at(), placement.height());
+    }
+
+    @Override
+    void minute(long tick, SensorFaults faults) {
+        truth = air.wind();
         turn(tick, faults.has(SensorFaults.Kind.WIND_SEIZED, this));
         window[next] = cups;
-        next = (next + 1) % window.length;
+        next = next + 1 == window.length ? 0 : next + 1;
         filled = Math.min(filled + 1, window.length);
         shown = mean();
         boolean now = trips(shown, tripped, (tick - trippedAt) * MINUTE, placement);
@@ -91,7 +93,7 @@ public final class WindSensor extends Sensor {
         double driving = truth < THRESHOLD ? 0 : truth;
         double follow = Math.max(driving, THRESHOLD) * MINUTE / DISTANCE_CONSTANT;
         double still = cups + (driving - cups) * follow / (1 + follow);
-        double error = driving == 0 ? 0 : (NOISE + NOISE_SHARE * still) * RandomStreams.gaussian(noise, tick);
+        double error = driving == 0 ? 0 : (NOISE + NOISE_SHARE * still) * RandomStreams.noise(noise, tick);
         cups = Math.max(0, still + error);
     }
 
@@ -102,11 +104,6 @@ public final class WindSensor extends Sensor {
             sum += window[i];
         }
         return sum / filled;
-    }
-
-    @Override
-    Readings.Reading reading() {
-        return new Readings.Reading(placement.id(), SensorKind.WIND, shown, tripped, false, wireCut, 0);
     }
 
     @Override
@@ -146,10 +143,8 @@ public final class WindSensor extends Sensor {
         WindSensor other = new WindSensor(p, noise);
         other.truth = truth;
         other.cups = cups;
-        other.shown = shown;
-        other.tripped = tripped;
         other.trippedAt = trippedAt;
-        other.wireCut = wireCut;
+        other.showAs(this);
         return other;
     }
 }

@@ -13,6 +13,7 @@ import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import provingyard.scenario.DataFolder;
 import provingyard.scenario.Read;
 import provingyard.scenario.Scenario;
 import provingyard.scenario.Sites;
@@ -25,9 +26,8 @@ import provingyard.setup.SetUpWriter;
 
 /**
  * Where marks are kept: shipped with a site as {@code scenarios/marks/<id>.json}, or found later in the user's data
- * folder ({@code marks/<id>.json} in the folder that the system property {@code provingyard.home} or the environment's
- * {@code PROVING_YARD_HOME} names, else in {@code .proving-yard} of the user's home). A mark counts only for the very
- * document and the version of the simulator that it was found with.
+ * folder ({@code marks/<id>.json} in {@link DataFolder}). A mark counts only for the very document and the version of
+ * the simulator that it was found with.
  */
 public final class MarkStore {
 
@@ -85,11 +85,7 @@ public final class MarkStore {
     }
 
     private static Path file(String id) {
-        String named = System.getProperty("provingyard.home", System.getenv("PROVING_YARD_HOME"));
-        Path folder = named == null || named.isBlank()
-                ? Path.of(System.getProperty("user.home"), ".proving-yard")
-                : Path.of(named);
-        return folder.resolve("marks").resolve(id + ".json");
+        return DataFolder.find().resolve("marks").resolve(id + ".json");
     }
 
     /** A mark as JSON. */

@@ -3,7 +3,9 @@ package provingyard.ui;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.ThreadPoolExecutor;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import javafx.application.Platform;
 import javafx.geometry.Pos;
@@ -44,12 +46,20 @@ final class Inspector extends VBox {
     private final Label place = new Label();
     private final Label reading = new Label();
     private final VBox facts = new VBox();
-    private final ExecutorService worker = Executors.newSingleThreadExecutor(work -> {
-        Thread thread = new Thread(work, "hindsight");
-        thread.setDaemon(true);
-        thread.setPriority(Thread.MIN_PRIORITY);
-        return thread;
-    });
+    private final ExecutorService worker = new ThreadPoolExecutor(
+            1,
+            1,
+            0,
+            TimeUnit.SECONDS,
+            new LinkedBlockingQueue<>(),
+            work -> {
+                Thread thread = new Thread(work, "hindsight");
+                thread.setDaemon(true);
+                thread.setPriority(Thread.MIN_PRIORITY);
+                return thread;
+            },
+            // A question that comes after the screen was left has nobody to answer to.
+            new ThreadPoolExecutor.DiscardPolicy());
     private final Hindsight hindsight;
     private final FlowLog flowLog;
     private Theme theme = Theme.LIGHT;

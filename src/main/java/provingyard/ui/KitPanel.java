@@ -53,7 +53,7 @@ final class KitPanel extends VBox {
         body.getStyleClass().add("kit-body");
         for (SensorKind kind : SensorKind.values()) {
             if (model.scenario().kit().item(kind) != null) {
-                Row row = new Row(kind);
+                Row row = new Row(kind, rows.size() + 1);
                 rows.put(kind, row);
                 body.getChildren().add(row);
             }
@@ -140,14 +140,11 @@ final class KitPanel extends VBox {
             words.bind(box.textProperty(), "layer." + layer.name());
             box.setOnAction(e -> model.toggle(layer));
             box.setMaxWidth(Double.MAX_VALUE);
-            Label cap = keyCap(Integer.toString(layer.ordinal() + 1));
-            HBox.setHgrow(box, Priority.ALWAYS);
-            box.setMinWidth(0);
-            cap.setMinWidth(Region.USE_PREF_SIZE);
-            HBox cell = new HBox(box, cap);
-            cell.setAlignment(Pos.CENTER_LEFT);
+            Tooltip key = new Tooltip("Shift+" + (layer.ordinal() + 1));
+            box.setTooltip(key);
+            box.setMinWidth(Region.USE_PREF_SIZE);
             layers.put(layer, box);
-            grid.add(cell, i % 2, i / 2);
+            grid.add(box, i % 2, i / 2);
             i++;
         }
         return grid;
@@ -172,7 +169,7 @@ final class KitPanel extends VBox {
         private final Label lock = new Label();
         private final Tooltip whole = new Tooltip();
 
-        Row(SensorKind kind) {
+        Row(SensorKind kind, int digit) {
             this.kind = kind;
             setId("kit-" + kind.name());
             getStyleClass().add("kit-row");
@@ -200,7 +197,12 @@ final class KitPanel extends VBox {
             Region gap = new Region();
             HBox.setHgrow(gap, Priority.ALWAYS);
             HBox second = new HBox(price, lock, gap, placed);
-            VBox texts = new VBox(name, second);
+            Region between = new Region();
+            HBox.setHgrow(between, Priority.ALWAYS);
+            HBox.setHgrow(name, Priority.SOMETIMES);
+            Label cap = keyCap(Integer.toString(digit));
+            cap.setMinWidth(Region.USE_PREF_SIZE);
+            VBox texts = new VBox(new HBox(4, name, between, cap), second);
             texts.setAlignment(Pos.CENTER_LEFT);
             HBox.setHgrow(texts, Priority.ALWAYS);
             texts.setMinWidth(0);

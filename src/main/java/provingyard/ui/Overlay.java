@@ -1,88 +1,132 @@
 package provingyard.ui;
 
-import java.awt.image.BufferedImage;
-import java.awt.image.DataBufferInt;
-import java.nio.IntBuffer;
-import java.util.Arrays;
-import java.util.function.Consumer;
-import javafx.scene.image.Image;
-import javafx.scene.image.ImageView;
-import javafx.scene.image.PixelBuffer;
-import javafx.scene.image.PixelFormat;
-import javafx.scene.image.WritableImage;
-import provingyard.picture.Java2DSurface;
+import javafx.application.Platform;
+import javafx.beans.value.ChangeListener;
+import javafx.geometry.Insets;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.Scene;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
 
-/**
- * A picture on the window that is drawn anew as often as wished. Many thin strokes spread over a wide picture cost
- * the toolkit's software canvas a mask of all of it for each; here they cost what they cover. Two buffers take turns, so
- * that none is drawn on while the renderer reads it.
- */
-final class Overlay {
+/** A sheet over the window, with the rest under a veil: keys stay within it, Esc closes it, focus goes back after. */
+final class Overlay extends StackPane {
 
-    /** Pixels that painters draw on and the window shows. */
-    private record Buffer(BufferedImage picture, int[] data, PixelBuffer<IntBuffer> pixels, Image image) {
+    private final Scene scene;
+    private final Node before;
+    private final ChangeListener<Node> keeper = (o, was, is) -> keep(is);
+    private boolean open = true;
+    private Runnable closed = () -> {};
 
-        static Buffer of(int width, int height) {
-            BufferedImage picture = new BufferedImage(width, height, BufferedImage.TYPE_INT_ARGB_PRE);
-            int[] data = ((DataBufferInt) picture.getRaster().getDataBuffer()).getData();
-            PixelBuffer<IntBuffer> pixels =
-                    new PixelBuffer<>(width, height, IntBuffer.wrap(data), PixelFormat.getIntArgbPreInstance());
-            return new Buffer(picture, data, pixels, new WritableImage(pixels));
+    private Overlay(Scene scene, Region content) {
+        this.scene = scene;
+        before = scene.getFocusOwner();
+        getStyleClass().add("veil");
+        // A sheet that is taller than the window, with large texts, scrolls.
+        StackPane padded = new StackPane(content);
+        // Room for the ring around what has the focus.
+        padded.setStyle("-fx-padding: 8;");
+        VBox sheet = new VBox(new FittingScroll(padded, FittingScroll.BAR));
+        StackPane.setMargin(sheet, new Insets(16));
+        sheet.getStyleClass().add("sheet");
+        sheet.setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
+        getChildren().add(sheet);
+        setOnMousePressed(e -> {
+            if (e.getTarget() == this) {
+                close();
+            }
+            e.consume();
+        });
+        addEventHandler(KeyEvent.KEY_PRESSED, e -> {
+            if (e.getCode() == KeyCode.ESCAPE) {
+                close();
+            }
+            // No key reaches what lies under the veil; Tab is the scene's own.
+            if (e.getCode() != KeyCode.TAB) {
+                e.consume();
+            }
+        });
+        scene.focusOwnerProperty().addListener(keeper);
+    }
+
+    /** Shows a sheet over the window of a scene whose root is a stack. */
+    static Overlay show(Scene over, Region sheet) {
+        Overlay overlay = new Overlay(over, sheet);
+        ((StackPane) over.getRoot()).getChildren().add(overlay);
+        overlay.applyCss();
+        overlay.layout();
+        overlay.focusFirst();
+        return overlay;
+    }
+
+    /** The uppermost sheet of a scene; null when none is shown. */
+    static Overlay top(Scene scene) {
+        var children = ((StackPane) scene.getRoot()).getChildren();
+        Node last = children.isEmpty() ? null : children.get(children.size() - 1);
+        return last instanceof Overlay overlay ? overlay : null;
+    }
+
+    /** What is done when the sheet is closed. */
+    Overlay then(Runnable next) {
+        closed = next;
+        return this;
+    }
+
+    private void keep(Node owner) {
+        boolean within = owner != null && isWithin(owner);
+        if (open && !within && top(scene) == this) {
+            Platform.runLater(() -> {
+                if (open && top(scene) == this && !isWithin(scene.getFocusOwner())) {
+                    focusFirst();
+                }
+            });
         }
     }
 
-    private final ImageView node = new ImageView();
-    private Buffer shown;
-    private Buffer spare;
-    private double density = 1;
-
-    Overlay() {
-        node.setMouseTransparent(true);
-        node.setSmooth(false);
-    }
-
-    ImageView node() {
-        return node;
-    }
-
-    /** Gives it a size in px, and pixels to one px. */
-    void size(double width, double height, double pixels) {
-        int w = Math.max(1, (int) Math.ceil(width * pixels));
-        int h = Math.max(1, (int) Math.ceil(height * pixels));
-        if (shown == null || shown.picture().getWidth() != w || shown.picture().getHeight() != h) {
-            shown = Buffer.of(w, h);
-            spare = Buffer.of(w, h);
+    private boolean isWithin(Node node) {
+        Node at = node;
+        while (at != null && at != this) {
+            at = at.getParent();
         }
-        density = pixels;
-        node.setFitWidth(w / pixels);
-        node.setFitHeight(h / pixels);
+        return at == this;
     }
 
-    /** Draws it anew over opaque pixels of just its size. */
-    void draw(int[] ground, Consumer<Java2DSurface> painter) {
-        System.arraycopy(ground, 0, spare.data(), 0, ground.length);
-        paint(painter);
+    private void focusFirst() {
+        Node first = firstFocusable(this);
+        if (first != null) {
+            first.requestFocus();
+        }
     }
 
-    /** Whether a picture has just its size. */
-    boolean fits(int width, int height) {
-        return spare.picture().getWidth() == width && spare.picture().getHeight() == height;
+    private static Node firstFocusable(Parent parent) {
+        for (Node node : parent.getChildrenUnmodifiable()) {
+            if (!node.isVisible() || node.isDisabled()) {
+                continue;
+            }
+            if (node.isFocusTraversable()) {
+                return node;
+            }
+            Node within = node instanceof Parent p ? firstFocusable(p) : null;
+            if (within != null) {
+                return within;
+            }
+        }
+        return null;
     }
 
-    /** Draws it anew on nothing. */
-    void draw(Consumer<Java2DSurface> painter) {
-        Arrays.fill(spare.data(), 0);
-        paint(painter);
-    }
-
-    private void paint(Consumer<Java2DSurface> painter) {
-        Buffer next = spare;
-        Java2DSurface surface = new Java2DSurface(next.picture());
-        surface.scale(density, density);
-        painter.accept(surface);
-        next.pixels().updateBuffer(buffer -> null);
-        node.setImage(next.image());
-        spare = shown;
-        shown = next;
+    void close() {
+        if (!open) {
+            return;
+        }
+        open = false;
+        scene.focusOwnerProperty().removeListener(keeper);
+        ((StackPane) scene.getRoot()).getChildren().remove(this);
+        if (before != null && before.getScene() == scene) {
+            before.requestFocus();
+        }
+        closed.run();
     }
 }

@@ -82,6 +82,8 @@ final class PlacingLayer {
         }
         over.getChildren().addAll(ring, legend, pointer);
         over.setMouseTransparent(true);
+        // Words that change must not lay the yard out anew, which would make it forget its view for a pulse.
+        over.setManaged(false);
         pointer.setManaged(false);
         legend.setManaged(false);
     }
@@ -189,6 +191,7 @@ final class PlacingLayer {
         sign.getStyleClass().setAll("hand-sign", hand.fits() ? "fits" : "fits-not");
         line.setText(hand.fits() ? facts.atHand(hand) : "");
         line.setManaged(hand.fits());
+        pointer.applyCss();
         pointer.autosize();
         double x = view.x(hand.spot().x()) + BESIDE;
         double end = view.width() - view.free().right();
@@ -214,6 +217,7 @@ final class PlacingLayer {
         double left = plain.free().left();
         double room = plain.width() - left - plain.free().right();
         legend.setMaxWidth(room);
+        legend.applyCss();
         legend.autosize();
         legend.relocate(
                 Math.round(left + (room - legend.getWidth()) / 2), plain.free().top());

@@ -26,8 +26,8 @@ import provingyard.setup.Cautions;
 /** Prove it: each placed sensor with its tests, what they showed, and that everything is back as it was. */
 final class ProveSheet extends VBox {
 
-    private static final double LIST = 330;
-    private static final double WIDTH = 990;
+    private static final double USUAL_TEXT = 14;
+    private static final double LEAST_PLOT = 360;
 
     private final YardModel model;
     private final Words words;
@@ -46,12 +46,15 @@ final class ProveSheet extends VBox {
         setId("prove");
         getStyleClass().addAll("sheet", "prove");
         setSpacing(12);
-        setMaxSize(WIDTH, Double.MAX_VALUE);
         setVisible(false);
         ScrollPane tests = scroll(new ScrollPane(list));
-        tests.setMinWidth(LIST);
-        tests.setPrefWidth(LIST);
+        tests.getStyleClass().add("prove-list");
         scroll(page);
+        page.viewportBoundsProperty().addListener((o, was, is) -> {
+            if (was.getWidth() != is.getWidth()) {
+                refresh();
+            }
+        });
         HBox.setHgrow(page, Priority.ALWAYS);
         detail.getStyleClass().add("prove-detail");
         HBox both = new HBox(16, tests, page);
@@ -164,7 +167,7 @@ final class ProveSheet extends VBox {
         texts.setMinWidth(0);
         HBox box = new HBox(10, icon, texts, state(item));
         box.setAlignment(Pos.CENTER_LEFT);
-        box.setPrefWidth(LIST - 34);
+        box.prefWidthProperty().bind(list.widthProperty().subtract(14));
         ToggleButton row = new ToggleButton();
         row.setGraphic(box);
         row.setId("prove-" + item.id());
@@ -286,10 +289,13 @@ final class ProveSheet extends VBox {
                 words.display().text(show, ProofPlot.most(proof)),
                 words.say("prove.valve"),
                 words.display().text(Show.DURATION, 60.0 * proof.minutes().size()));
-        Canvas canvas = new Canvas(WIDTH - LIST - 86, ProofPlot.HEIGHT);
+        double zoom = progress.getFont().getSize() / USUAL_TEXT;
+        double width = Math.max(LEAST_PLOT, page.getViewportBounds().getWidth() - 24);
+        Canvas canvas = new Canvas(width, ProofPlot.HEIGHT * zoom);
         canvas.setId("prove-plot");
         canvas.setAccessibleText(String.join(" ", plan.verdict(proof)));
-        plot.draw(new CanvasSurface(canvas.getGraphicsContext2D()), canvas.getWidth(), theme);
+        canvas.getGraphicsContext2D().scale(zoom, zoom);
+        plot.draw(new CanvasSurface(canvas.getGraphicsContext2D()), width / zoom, theme);
         return canvas;
     }
 

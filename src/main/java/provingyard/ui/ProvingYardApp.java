@@ -2,8 +2,13 @@ package provingyard.ui;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import javafx.application.Application;
+import javafx.application.Platform;
 import javafx.stage.Stage;
+import provingyard.learner.LearnerStore;
+import provingyard.learner.Look;
+import provingyard.scenario.DataFolder;
 import provingyard.scenario.Read;
 import provingyard.scenario.Scenario;
 import provingyard.scenario.Sites;
@@ -20,9 +25,20 @@ public final class ProvingYardApp extends Application {
 
     @Override
     public void start(Stage stage) {
-        shell = new Shell(sites(), 1280, 720);
+        Locale locale = Locale.getDefault();
+        LearnerStore store = new LearnerStore(DataFolder.find());
+        LearnerBook book = new LearnerBook(store, Look.first(locale.getLanguage(), locale.getCountry()));
+        shell = new Shell(sites(), book, 1280, 720);
+        Thread.setDefaultUncaughtExceptionHandler((thread, e) -> Platform.runLater(() -> shell.unforeseen(e)));
         stage.setTitle("Proving Yard");
         stage.setScene(shell.scene());
+        stage.setOnCloseRequest(e -> {
+            if (!shell.kept()) {
+                // Only now would something be lost.
+                e.consume();
+                shell.askToLose(stage::hide);
+            }
+        });
         stage.setMinWidth(1000);
         stage.setMinHeight(640);
         stage.show();

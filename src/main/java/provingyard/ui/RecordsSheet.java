@@ -51,7 +51,6 @@ final class RecordsSheet extends VBox {
         setId("records");
         getStyleClass().addAll("sheet", "records");
         setSpacing(12);
-        setMaxSize(940, Double.MAX_VALUE);
         setVisible(false);
         table.setId("records-table");
         table.setColumnResizePolicy(TableView.UNCONSTRAINED_RESIZE_POLICY);

@@ -30,10 +30,11 @@ record RecordsTable(List<Column> columns, List<Row> rows) {
      * A column.
      *
      * @param name as its head shows it
+     * @param plain as it stands in a file, with the unit of its numbers
      * @param number whether it is set flush right
      * @param width share of the table's width
      */
-    record Column(String name, boolean number, double width) {}
+    record Column(String name, String plain, boolean number, double width) {}
 
     /**
      * A line.
@@ -124,7 +125,7 @@ record RecordsTable(List<Column> columns, List<Row> rows) {
                     volume("records.volume"),
                     flow("records.meanFlow"),
                     flow("records.expected"),
-                    numbers("records.share", 2));
+                    share("records.share"));
             return new RecordsTable(columns, rows);
         }
 
@@ -172,19 +173,29 @@ record RecordsTable(List<Column> columns, List<Row> rows) {
         }
 
         private Column text(String key, double width) {
-            return new Column(words.say(key), false, width);
+            return new Column(words.say(key), words.say(key), false, width);
         }
 
         private Column numbers(String key, double width) {
-            return new Column(words.say(key), true, width);
+            return new Column(words.say(key), words.say(key), true, width);
+        }
+
+        private Column share(String key) {
+            return measured(key, Show.FRACTION);
         }
 
         private Column flow(String key) {
-            return new Column(words.say(key, words.display().unit(Show.FLOW)), true, 2);
+            return measured(key, Show.FLOW);
         }
 
         private Column volume(String key) {
-            return new Column(words.say(key, words.display().unit(Show.VOLUME)), true, 2);
+            return measured(key, Show.VOLUME);
+        }
+
+        private Column measured(String key, Show show) {
+            String name = words.say(key);
+            return new Column(
+                    name, words.say("records.measured", name, words.display().unit(show)), true, 2);
         }
 
         private Cell time(LocalDateTime at) {
@@ -250,7 +261,7 @@ record RecordsTable(List<Column> columns, List<Row> rows) {
     /** The table as comma-separated values (RFC 4180), numbers with a decimal point in the units of the heads. */
     String csv() {
         StringBuilder text = new StringBuilder();
-        line(text, columns.stream().map(Column::name).toList());
+        line(text, columns.stream().map(Column::plain).toList());
         for (Row row : rows) {
             line(text, row.cells().stream().map(Cell::plain).toList());
         }

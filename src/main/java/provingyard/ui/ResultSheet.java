@@ -3,6 +3,7 @@ package provingyard.ui;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.Consumer;
 import javafx.application.Platform;
 import javafx.geometry.HPos;
 import javafx.geometry.Pos;
@@ -18,6 +19,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import provingyard.quantity.Show;
 import provingyard.score.Loss;
+import provingyard.score.Score;
 import provingyard.season.Outcome;
 import provingyard.season.Season;
 import provingyard.study.Comparison;
@@ -40,6 +42,7 @@ final class ResultSheet extends VBox {
     private String note = "";
 
     private Optional<Mark> mark = Optional.empty();
+    private Consumer<Score> told = score -> {};
 
     ResultSheet(YardModel model, Words words, Runnable again, Runnable close) {
         this.model = model;
@@ -73,6 +76,11 @@ final class ResultSheet extends VBox {
         words.units().addListener(o -> show());
     }
 
+    /** Who hears of each score. */
+    void tell(Consumer<Score> next) {
+        told = next;
+    }
+
     /** Reckons a season that is over; the comparison runs off the window's thread. */
     void reckon(Season season) {
         outcome = season.outcome();
@@ -92,6 +100,7 @@ final class ResultSheet extends VBox {
             mark = known;
             standing = reckoned;
             show();
+            told.accept(reckoned.score());
         });
     }
 

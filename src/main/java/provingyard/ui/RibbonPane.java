@@ -19,6 +19,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.scene.shape.Line;
+import javafx.scene.text.Text;
 import provingyard.picture.RibbonData;
 import provingyard.picture.RibbonPainter;
 import provingyard.picture.RibbonView;
@@ -34,20 +35,28 @@ final class RibbonPane extends VBox {
     private static final double NEXT_TO_POINTER = 14;
     private static final double ABOVE_BAND = 44;
     private static final double TOP_OF_LANES = 16;
+    private static final double USUAL_TEXT = 14;
+    private static final double BAR_GAP = 10;
 
     private final YardModel model;
     private final Words words;
-    private final Overlay picture = new Overlay();
+    private final LivePicture picture = new LivePicture();
     private final Pane band = new Pane(picture.node());
     private final Button play = new Button();
     private final Label status = new Label();
+    private final VBox bar = new VBox(4);
     private final RibbonStory story;
     private final RibbonWindow window;
     private final Line pointer = new Line();
     private final VBox plate = new VBox(2);
     private Theme theme = Theme.LIGHT;
     private int days = 10;
+    private List<Node> first = List.of();
+    private List<Node> second = List.of();
+    private Node last;
+    private double arrangedFor;
     private double hover = Double.NaN;
+    private double zoom = 1;
     private RibbonData data;
     private RibbonView view;
     private SeasonPlayer.Frame drawn;
@@ -113,7 +122,7 @@ final class RibbonPane extends VBox {
         drawn = null;
     }
 
-    private HBox controls(Runnable prove, Runnable records) {
+    private VBox controls(Runnable prove, Runnable records) {
         play.setId("play");
         play.getStyleClass().add("main");
         play.setMinWidth(110);
@@ -124,22 +133,74 @@ final class RibbonPane extends VBox {
         tests.setTooltip(tip("prove.open"));
         Button log = quiet("open-records", "log", "ribbon.records", records);
         log.setTooltip(tip("records.open"));
+        status.getStyleClass().add("ink2");
+        status.setMinWidth(0);
+        first = List.of(play, speeds());
+        second = List.of(next, tests, log);
+        last = spans();
+        bar.getStyleClass().add("ribbon-bar");
+        return bar;
+    }
+
+    /** One row where all has room, else two; what happens now is said as fully as there is room. */
+    private void arrange(Snapshot now) {
+        boolean narrow = room(false) < 0;
+        if (bar.getChildren().isEmpty() || narrow != bar.getChildren().size() > 1) {
+            HBox upper = row(first);
+            HBox lower = narrow ? row(second) : upper;
+            if (!narrow) {
+                upper.getChildren().addAll(second);
+            }
+            lower.getChildren().addAll(gap(), status);
+            upper.getChildren().addAll(narrow ? List.of(gap(), last) : List.of(last));
+            bar.getChildren().setAll(narrow ? List.of(upper, lower) : List.of(upper));
+        }
+        double room = room(narrow);
+        Text measure = new Text();
+        measure.setFont(status.getFont());
+        String said = "";
+        for (String text : sentences(now)) {
+            measure.setText(text);
+            if (Math.ceil(measure.getLayoutBounds().getWidth()) + 2 <= room) {
+                said = text;
+                break;
+            }
+        }
+        status.setText(said);
+    }
+
+    /** px left for the sentence, in one row or in the second of two. */
+    private double room(boolean second) {
+        List<Node> others = new ArrayList<>(this.second);
+        if (!second) {
+            others.addAll(first);
+            others.add(last);
+        }
+        double taken = 24 + BAR_GAP * (others.size() + 1);
+        for (Node node : others) {
+            taken += Math.max(node.minWidth(-1), node.prefWidth(-1));
+        }
+        return getWidth() - taken;
+    }
+
+    private static HBox row(List<? extends Node> nodes) {
+        HBox row = new HBox(BAR_GAP);
+        row.getChildren().addAll(nodes);
+        row.setAlignment(Pos.CENTER_LEFT);
+        return row;
+    }
+
+    private static Region gap() {
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
-        status.getStyleClass().add("ink2");
-        HBox.setHgrow(status, Priority.SOMETIMES);
-        status.setMinWidth(0);
-        HBox box = new HBox(10, play, speeds(), next, tests, log, gap, status, spans());
-        box.getStyleClass().add("ribbon-bar");
-        box.setAlignment(Pos.CENTER_LEFT);
-        return box;
+        return gap;
     }
 
     private Button quiet(String id, String icon, String key, Runnable action) {
         Button button = new Button();
         button.setId(id);
         button.setGraphic(IconNode.of(icon, 16));
-        button.getStyleClass().add("quiet");
+        button.getStyleClass().add("on-bar");
         button.setMinWidth(Region.USE_PREF_SIZE);
         words.bind(button.textProperty(), key);
         button.setOnAction(e -> action.run());
@@ -203,9 +264,9 @@ final class RibbonPane extends VBox {
     }
 
     private void scrub(MouseEvent e) {
-        if (view != null && e.getX() >= RibbonView.GUTTER) {
+        if (view != null && e.getX() >= RibbonView.GUTTER * zoom) {
             band.requestFocus();
-            model.player().show(view.tick(e.getX()));
+            model.player().show(view.tick(e.getX() / zoom));
             point(e.getX());
         }
     }
@@ -213,23 +274,23 @@ final class RibbonPane extends VBox {
     /** The hand points at a place of the band, or (NaN) nowhere. */
     private void point(double x) {
         hover = x;
-        boolean on = view != null && x >= RibbonView.GUTTER && x <= view.end();
+        boolean on = view != null && x >= RibbonView.GUTTER * zoom && x <= view.end() * zoom;
         pointer.setVisible(on);
         plate.setVisible(on);
         if (!on) {
             return;
         }
-        RibbonPlate told = RibbonPlate.at(data, view.tick(x), words);
+        RibbonPlate told = RibbonPlate.at(data, view.tick(x / zoom), words);
         plate.getChildren().setAll(plateRows(told));
         plate.applyCss();
         double w = Math.ceil(plate.prefWidth(-1));
         double h = Math.ceil(plate.prefHeight(w));
         boolean left = x + NEXT_TO_POINTER + w > getWidth();
-        plate.resizeRelocate(left ? x - NEXT_TO_POINTER - w : x + NEXT_TO_POINTER, -h - ABOVE_BAND, w, h);
+        plate.resizeRelocate(left ? x - NEXT_TO_POINTER - w : x + NEXT_TO_POINTER, -h - ABOVE_BAND * zoom, w, h);
         pointer.setStartX(x);
         pointer.setEndX(x);
-        pointer.setStartY(TOP_OF_LANES);
-        pointer.setEndY(view.height());
+        pointer.setStartY(TOP_OF_LANES * zoom);
+        pointer.setEndY(view.height() * zoom);
     }
 
     private static List<Node> plateRows(RibbonPlate told) {
@@ -255,7 +316,13 @@ final class RibbonPane extends VBox {
         if (frame == null || getWidth() < 10) {
             return;
         }
-        boolean sized = view != null && view.width() == (int) getWidth();
+        zoom = status.getFont().getSize() / USUAL_TEXT;
+        int width = (int) (getWidth() / zoom);
+        if (frame != drawn || Math.abs(room(false) - arrangedFor) > 0.5) {
+            arrangedFor = room(false);
+            arrange(frame.snapshot());
+        }
+        boolean sized = view != null && view.width() == width && band.getMinHeight() == view.height() * zoom;
         if (frame == drawn && sized) {
             return;
         }
@@ -263,16 +330,15 @@ final class RibbonPane extends VBox {
         play.setText(words.say(frame.playing() ? "ribbon.pause" : "ribbon.play"));
         play.setGraphic(IconNode.of(frame.playing() ? "pause" : "play", 14));
         play.setDisable(frame.over() && frame.snapshot().tick() >= frame.lived());
-        status.setText(sentence(frame.snapshot()));
         data = story.tell(frame);
         int height = RibbonPainter.height(data);
-        picture.size(getWidth(), height, density());
-        band.setMinHeight(height);
-        band.setPrefHeight(height);
+        picture.size(getWidth(), height * zoom, density());
+        band.setMinHeight(height * zoom);
+        band.setPrefHeight(height * zoom);
         long now = frame.snapshot().tick();
         window.follow(now, frame.playing());
         view = new RibbonView(
-                (int) getWidth(),
+                width,
                 height,
                 window.from(),
                 window.to(),
@@ -280,7 +346,10 @@ final class RibbonPane extends VBox {
                 theme,
                 words.language(),
                 words.units().get());
-        picture.draw(s -> RibbonPainter.draw(s, data, view));
+        picture.draw(s -> {
+            s.scale(zoom, zoom);
+            RibbonPainter.draw(s, data, view);
+        });
         point(hover);
     }
 
@@ -290,8 +359,8 @@ final class RibbonPane extends VBox {
                 : Math.max(1, getScene().getWindow().getRenderScaleX());
     }
 
-    /** What happens now, in one sentence. */
-    private String sentence(Snapshot now) {
+    /** What happens now, from the fullest to the shortest sentence. */
+    private List<String> sentences(Snapshot now) {
         Locale locale = words.language().equals("es") ? Locale.forLanguageTag("es") : Locale.ENGLISH;
         String clock = now.clock().format(DateTimeFormatter.ofPattern("EEE d MMM, HH:mm", locale));
         String running = now.zones().stream()
@@ -299,12 +368,13 @@ final class RibbonPane extends VBox {
                 .map(z -> words.say("ribbon.running", story.zoneName(z.id())))
                 .findFirst()
                 .orElseGet(() -> words.say("ribbon.idle"));
-        return words.say(
+        String full = words.say(
                 "ribbon.now",
                 clock,
                 running,
                 words.display().text(Show.TEMPERATURE, now.sky().air()),
                 words.display().text(Show.SPEED, now.sky().wind()));
+        return List.of(full, words.say("ribbon.nowShort", clock, running), clock);
     }
 
     /** Draws anew at the next pulse, because texts or units changed. */

@@ -1,211 +1,235 @@
 package provingyard.ui;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import javafx.application.Platform;
 import javafx.geometry.Pos;
-import javafx.scene.Node;
-import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.MenuButton;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.image.ImageView;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import javafx.scene.shape.Rectangle;
-import provingyard.picture.Pixels;
 import provingyard.picture.Theme;
-import provingyard.picture.YardPicture;
 import provingyard.scenario.Scenario;
 
-/** The opening screen: the sites in rising order as cards, and the chosen one's brief at the side. */
+/** The opening screen: the sites in rising order along a road, and the chosen one's brief at the side. */
 final class RouteSheet extends BorderPane {
-
-    private static final int CARD_WIDTH = 220;
-    private static final int CARD_HEIGHT = 128;
-    private static final int SIDE_WIDTH = 260;
-    private static final int SIDE_HEIGHT = 164;
 
     private final Words words;
     private final Shell shell;
     private final List<Scenario> sites;
-    private final FlowPane cards = new FlowPane(24, 24);
-    private final VBox side = new VBox();
-    private final ExecutorService artist = Executors.newSingleThreadExecutor(work -> {
-        Thread thread = new Thread(work, "cards");
-        thread.setDaemon(true);
-        return thread;
-    });
-    private Theme theme = Theme.LIGHT;
-    private Scenario chosen;
+    private final SitePictures pictures = new SitePictures();
+    private final RoadPane road = new RoadPane(pictures);
+    private final RouteSide side;
+    private final VBox page = new VBox();
+    private final Label count = new Label();
+    private final HBox filters = new HBox();
+    private final javafx.beans.InvalidationListener refill = o -> fill();
+    private List<SiteCard> cards = List.of();
+    private RouteModel.Filter filter = RouteModel.Filter.ALL;
+    private RouteModel model;
+    private String chosen;
 
     RouteSheet(List<Scenario> sites, Words words, Shell shell) {
         this.sites = sites;
         this.words = words;
         this.shell = shell;
         setId("route-sheet");
-        chosen = sites.isEmpty() ? null : sites.get(0);
+        getStyleClass().add("route-sheet");
+        setMinSize(0, 0);
+        side = new RouteSide(words, shell, pictures);
         Label title = new Label();
         words.bind(title.textProperty(), "route.title");
         title.getStyleClass().add("page-title");
-        Label count = new Label();
-        words.bind(count.textProperty(), "route.count", sites.size());
+        title.setMinWidth(Region.USE_PREF_SIZE);
         count.getStyleClass().add("ink2");
-        HBox head = new HBox(14, title, count);
-        head.setAlignment(Pos.BASELINE_LEFT);
-        VBox list = new VBox(18, head, cards);
-        list.setStyle("-fx-padding: 24 28 24 28;");
-        ScrollPane scroll = new ScrollPane(list);
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        HBox head = new HBox(14, title, count, gap, filters);
+        head.setAlignment(Pos.CENTER_LEFT);
+        head.getStyleClass().add("route-head");
+        page.getChildren().addAll(head, road);
+        page.getStyleClass().add("route-page");
+        ScrollPane scroll = new ScrollPane(page);
         scroll.setFitToWidth(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-        side.getStyleClass().add("side");
+        scroll.setFocusTraversable(false);
         setLeft(side);
         setCenter(scroll);
+        addEventHandler(KeyEvent.KEY_PRESSED, this::key);
+        model = RouteModel.of(sites, shell.book().current());
+        chosen = model.next(shell.book().current()).map(s -> s.site().id()).orElse(null);
         words.follow(this, this::fill);
+        shell.book().currentProperty().addListener(refill);
+        shell.textSize().addListener(refill);
         fill();
     }
 
     void theme(Theme next) {
-        theme = next;
+        pictures.theme(next);
         fill();
     }
 
     private void fill() {
-        cards.getChildren().clear();
-        for (int i = 0; i < sites.size(); i++) {
-            cards.getChildren().add(card(i + 1, sites.get(i)));
+        javafx.scene.Node owner = getScene() == null ? null : getScene().getFocusOwner();
+        String held = owner == null ? null : owner.getId();
+        model = RouteModel.of(sites, shell.book().current());
+        count.setText(words.say("route.count", model.done(), sites.size()));
+        fillFilters();
+        List<SiteCard> next = new ArrayList<>();
+        for (RouteModel.Stop stop : model.stops()) {
+            if (filter.test(stop)) {
+                next.add(card(stop));
+            }
         }
-        fillSide();
+        cards = next;
+        road.em(shell.em());
+        road.show(cards, legend(), driven());
+        mark();
+        // What had the focus was made anew.
+        javafx.scene.Node again = held == null ? null : lookup("#" + held);
+        if (again != null && again != owner) {
+            again.requestFocus();
+        }
     }
 
-    private Node card(int number, Scenario site) {
-        StackPane picture = picture(site, CARD_WIDTH, CARD_HEIGHT);
-        Label stop = new Label(Integer.toString(number));
-        StackPane badge = new StackPane(stop);
-        badge.getStyleClass().add("stop-number");
-        StackPane.setAlignment(badge, Pos.TOP_LEFT);
-        StackPane top = new StackPane(picture, badge);
-        Label name = new Label(words.say(site.title()));
-        name.getStyleClass().add("panel-title");
-        Label about = new Label(words.say(site.subtitle()));
-        about.setWrapText(true);
-        about.getStyleClass().add("ink2");
-        Label level = new Label(
-                words.say("route.level", words.say("work." + site.work().name()), site.level()));
-        level.getStyleClass().addAll("small", "ink2");
-        VBox card = new VBox(6, top, name, about, level);
-        card.setId("site-" + site.id());
-        card.getStyleClass().add("site-card");
-        if (site == chosen) {
-            card.getStyleClass().add("chosen");
+    /** How far the road was driven among the stops shown: to the first that was not lived yet. */
+    private int driven() {
+        int at = 0;
+        while (at < cards.size() && cards.get(at).stop().state() == RouteModel.State.LIVED) {
+            at++;
         }
-        card.setPrefWidth(CARD_WIDTH + 16);
-        card.setFocusTraversable(true);
-        card.setAccessibleText(words.say("route.card", number, words.say(site.title()), words.say(site.subtitle())));
-        card.setOnMouseClicked(e -> {
-            choose(site);
-            if (e.getClickCount() == 2) {
-                shell.open(site);
+        return Math.min(at, cards.size() - 1);
+    }
+
+    private void fillFilters() {
+        boolean calls = model.count(RouteModel.Filter.CALLS) > 0;
+        filters.getChildren().clear();
+        if (!calls) {
+            // With one kind of work there is nothing to choose.
+            return;
+        }
+        List<Segments.Choice<RouteModel.Filter>> choices = new ArrayList<>();
+        for (RouteModel.Filter each : RouteModel.Filter.values()) {
+            String icon = each == RouteModel.Filter.ALL ? null : each == RouteModel.Filter.TUNE ? "flag" : "crew";
+            choices.add(new Segments.Choice<>(
+                    each, each.name(), words.live("route.filter." + each.name(), model.count(each)), icon));
+        }
+        filters.getChildren().add(new Segments<>("route-filter", choices, filter, next -> {
+            filter = next;
+            fillCards();
+        }));
+    }
+
+    private void fillCards() {
+        cards = model.stops().stream().filter(filter).map(this::card).toList();
+        road.show(cards, legend(), driven());
+        if (cards.stream().noneMatch(c -> c.stop().site().id().equals(chosen)) && !cards.isEmpty()) {
+            chosen = cards.get(0).stop().site().id();
+        }
+        mark();
+    }
+
+    private SiteCard card(RouteModel.Stop stop) {
+        SiteCard card = new SiteCard(stop, words);
+        String id = stop.site().id();
+        card.focusedProperty().addListener((o, was, is) -> {
+            if (is) {
+                choose(id);
             }
         });
-        card.setOnKeyPressed(e -> {
-            if (e.getCode() == KeyCode.ENTER) {
-                shell.open(site);
-                e.consume();
-            } else if (e.getCode() == KeyCode.SPACE) {
-                choose(site);
-                e.consume();
+        card.setOnMouseClicked(e -> {
+            card.requestFocus();
+            if (e.getClickCount() == 2) {
+                shell.open(stop.site());
             }
         });
         return card;
     }
 
-    private void choose(Scenario site) {
-        if (site != chosen) {
-            chosen = site;
-            for (Node card : cards.getChildren()) {
-                card.getStyleClass().remove("chosen");
-                if (card.getId().equals("site-" + site.id())) {
-                    card.getStyleClass().add("chosen");
-                }
-            }
-            fillSide();
-        }
-    }
-
-    private void fillSide() {
-        side.getChildren().clear();
-        Label brand = new Label("Proving Yard");
-        brand.getStyleClass().add("page-title");
-        side.getChildren().add(brand);
-        if (chosen == null) {
-            Label none = new Label(words.say("route.none"));
-            none.setWrapText(true);
-            side.getChildren().add(none);
+    private void key(KeyEvent e) {
+        SiteCard at =
+                cards.stream().filter(javafx.scene.Node::isFocused).findFirst().orElse(null);
+        if (at == null) {
             return;
         }
-        Label name = new Label(words.say(chosen.title()));
-        name.getStyleClass().add("section-title");
-        Label brief = new Label(words.say(chosen.lesson().brief()));
-        brief.setWrapText(true);
-        Label goal = new Label(words.say("route.goal", words.say(chosen.lesson().goal())));
-        goal.setWrapText(true);
-        goal.getStyleClass().add("strong");
-        Label days = new Label(words.say("route.days", chosen.season().days()));
-        days.getStyleClass().add("ink2");
-        Button start = new Button(words.say("route.start"));
-        start.setId("start");
-        start.setDefaultButton(true);
-        start.getStyleClass().add("main");
-        start.setGraphic(IconNode.of("play", 14));
-        start.setMaxWidth(Double.MAX_VALUE);
-        start.setMinHeight(40);
-        start.setOnAction(e -> shell.open(chosen));
-        VBox told = new VBox(8, name, brief, goal, days);
-        ScrollPane scroll = new ScrollPane(told);
-        scroll.setFitToWidth(true);
-        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-        VBox.setVgrow(scroll, Priority.ALWAYS);
-        MenuButton look = new MenuButton(words.say("top.menu"));
-        look.setId("route-menu");
-        look.getItems().setAll(shell.lookMenu());
-        Button help = new Button(words.say("top.help"));
-        help.setId("route-help");
-        help.setOnAction(e -> shell.help());
-        Region gap = new Region();
-        HBox.setHgrow(gap, Priority.ALWAYS);
-        side.getChildren()
-                .addAll(picture(chosen, SIDE_WIDTH, SIDE_HEIGHT), scroll, start, new HBox(8, look, gap, help));
+        SiteCard to =
+                switch (e.getCode()) {
+                    case LEFT -> road.beside(at, -1, 0);
+                    case RIGHT -> road.beside(at, 1, 0);
+                    case UP -> road.beside(at, 0, -1);
+                    case DOWN -> road.beside(at, 0, 1);
+                    default -> null;
+                };
+        if (to != null) {
+            to.requestFocus();
+            show(to);
+            e.consume();
+        } else if (e.getCode() == KeyCode.ENTER) {
+            shell.open(at.stop().site());
+            e.consume();
+        }
     }
 
-    /** A site's card picture; drawn off the window's thread. */
-    private StackPane picture(Scenario site, int width, int height) {
-        ImageView view = new ImageView();
-        view.setFitWidth(width);
-        view.setFitHeight(height);
-        Rectangle clip = new Rectangle(width, height);
-        clip.setArcWidth(16);
-        clip.setArcHeight(16);
-        view.setClip(clip);
-        Theme now = theme;
-        artist.execute(() -> {
-            Pixels pixels = YardPicture.pixels(YardPicture.thumbnail(site, 2 * width, 2 * height, now));
-            Platform.runLater(() -> view.setImage(CanvasSurface.image(pixels)));
-        });
-        StackPane box = new StackPane(view);
-        box.setMinSize(width, height);
-        box.setPrefSize(width, height);
+    /** Scrolls so that a card can be seen. */
+    private void show(SiteCard card) {
+        ScrollPane scroll = (ScrollPane) getCenter();
+        double room = page.getHeight() - scroll.getViewportBounds().getHeight();
+        if (room > 0) {
+            double middle = road.getLayoutY() + card.getLayoutY() + card.getHeight() / 2;
+            double to = (middle - scroll.getViewportBounds().getHeight() / 2) / room;
+            scroll.setVvalue(Math.max(0, Math.min(1, to)));
+        }
+    }
+
+    private void choose(String id) {
+        if (!id.equals(chosen)) {
+            chosen = id;
+            mark();
+        }
+    }
+
+    private void mark() {
+        cards.forEach(c -> c.chosen(c.stop().site().id().equals(chosen)));
+        String next = model.next(shell.book().current()).map(s -> s.site().id()).orElse("");
+        side.show(chosen == null ? null : model.at(chosen).orElse(null), next.equals(chosen));
+    }
+
+    /** Puts the focus on the chosen stop. */
+    void focusChosen() {
+        cards.stream()
+                .filter(c -> c.stop().site().id().equals(chosen))
+                .findFirst()
+                .ifPresent(javafx.scene.Node::requestFocus);
+    }
+
+    private VBox legend() {
+        Label title = new Label(words.say("route.legend"));
+        title.getStyleClass().addAll("small", "strong", "ink2");
+        ScoreBar bar = new ScoreBar(0.76, false);
+        Label low = new Label(words.say("route.legendLow"));
+        Label high = new Label(words.say("route.legendHigh"));
+        low.getStyleClass().addAll("small", "ink2");
+        high.getStyleClass().addAll("small", "ink2");
+        low.setMinWidth(Region.USE_PREF_SIZE);
+        high.setMinWidth(Region.USE_PREF_SIZE);
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        Label any = new Label(words.say("route.legendAny"));
+        any.setWrapText(true);
+        any.getStyleClass().addAll("small", "ink3");
+        any.setMinHeight(Region.USE_PREF_SIZE);
+        VBox box = new VBox(8, title, bar, new HBox(10, low, gap, high), any);
+        box.getStyleClass().add("route-legend");
         return box;
     }
 
     void dispose() {
-        artist.shutdownNow();
+        shell.book().currentProperty().removeListener(refill);
+        shell.textSize().removeListener(refill);
+        pictures.dispose();
     }
 }

@@ -65,12 +65,21 @@ public final class SeasonPlayer implements AutoCloseable {
         }
     }
 
+    /**
+     * What a season is lived again from.
+     *
+     * @param tick minutes lived
+     * @param changes set-ups with the ticks from which they held
+     * @param rearms ticks at which the controller was re-armed by hand, rising
+     */
+    public record Kept(long tick, List<Season.Change> changes, List<Long> rearms) {}
+
     private static final long FRAME_NANOS = 33_000_000;
     private static final int CHUNK = 240;
 
     private final LinkedBlockingQueue<Order> orders = new LinkedBlockingQueue<>();
     private final AtomicReference<Frame> newest = new AtomicReference<>();
-    private final Keyframes keyframes = new Keyframes();
+    private final Keyframes keyframes;
     private final Consumer<Throwable> onFailure;
     private final Thread thread;
 
@@ -85,14 +94,22 @@ public final class SeasonPlayer implements AutoCloseable {
     /**
      * Starts the thread; time stands still at first.
      *
-     * @param onFailure told once, on the player's thread, when something unforeseen happens; the player then stands
-     *     still
+     * @param onFailure told, on the player's thread, when something unforeseen happens; the player then goes back to
+     *     its last keyframe and stands still
      */
     public SeasonPlayer(Season start, Consumer<Throwable> onFailure) {
-        this.season = start;
-        this.lived = start;
+        this(new SeasonReplay.Lived(start, List.of()), onFailure);
+    }
+
+    /** Goes on with a season that was lived before. */
+    SeasonPlayer(SeasonReplay.Lived begun, Consumer<Throwable> onFailure) {
+        this.season = begun.season();
+        this.lived = season;
         this.onFailure = onFailure;
-        keyframes.keep(start);
+        keyframes = new Keyframes(
+                season.snapshot().wetness().length, Runtime.getRuntime().maxMemory());
+        begun.keyframes().forEach(keyframes::pin);
+        keyframes.pin(season);
         publish();
         thread = new Thread(this::loop, "season");
         thread.setDaemon(true);
@@ -156,7 +173,7 @@ public final class SeasonPlayer implements AutoCloseable {
                 lived = season;
             }
             season.change(setUp);
-            keyframes.keep(season);
+            keyframes.pin(season);
         });
     }
 
@@ -176,7 +193,15 @@ public final class SeasonPlayer implements AutoCloseable {
 
     /** Re-arms what the flow watch locked out. */
     public void rearm() {
-        orders.add(() -> lived.rearm());
+        orders.add(() -> {
+            lived.rearm();
+            keyframes.pin(lived);
+        });
+    }
+
+    /** Tells, on the player's thread, what the season is lived again from. */
+    void keep(Consumer<Kept> told) {
+        ask(lived -> new Kept(lived.tick(), List.copyOf(lived.changes()), lived.rearms()), told);
     }
 
     @Override
@@ -187,25 +212,46 @@ public final class SeasonPlayer implements AutoCloseable {
     private void loop() {
         try {
             while (!closed) {
-                long begun = System.nanoTime();
-                obey(playing ? 0 : FRAME_NANOS);
-                if (playing) {
-                    live(begun);
-                }
-                publish();
-                long rest = FRAME_NANOS - (System.nanoTime() - begun);
-                if (playing && rest > 0 && orders.isEmpty() && Double.isFinite(minutesPerSecond)) {
-                    Order next = orders.poll(rest, TimeUnit.NANOSECONDS);
-                    if (next != null) {
-                        obey(next);
-                        publish();
-                    }
+                try {
+                    turn();
+                } catch (RuntimeException | Error e) {
+                    recover();
+                    onFailure.accept(e);
                 }
             }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
+        }
+    }
+
+    private void turn() throws InterruptedException {
+        long begun = System.nanoTime();
+        obey(playing ? 0 : FRAME_NANOS);
+        if (playing) {
+            live(begun);
+        }
+        publish();
+        long rest = FRAME_NANOS - (System.nanoTime() - begun);
+        if (playing && rest > 0 && orders.isEmpty() && Double.isFinite(minutesPerSecond)) {
+            Order next = orders.poll(rest, TimeUnit.NANOSECONDS);
+            if (next != null) {
+                obey(next);
+                publish();
+            }
+        }
+    }
+
+    /** A season that failed in the middle of a minute is not trusted: back to the last keyframe, time stands still. */
+    private void recover() {
+        playing = false;
+        owed = 0;
+        lived = keyframes.last().copy();
+        season = lived;
+        try {
+            publish();
         } catch (RuntimeException e) {
-            onFailure.accept(e);
+            // The last good frame stays on the screen.
+            set = null;
         }
     }
 
@@ -308,16 +354,19 @@ public final class SeasonPlayer implements AutoCloseable {
                 && last.playing() == playing
                 && last.events().size() == lived.eventCount()
                 && set == season.setUp();
-        if (!same) {
-            set = season.setUp();
-            newest.set(new Frame(
-                    season.snapshot(),
-                    lived.series(),
-                    lived.shown(),
-                    lived.events(),
-                    lived.tick(),
-                    lived.over(),
-                    playing));
+        if (same) {
+            return;
         }
+        set = season.setUp();
+        boolean lookedBack =
+                last != null && last.lived() == lived.tick() && last.events().size() == lived.eventCount();
+        newest.set(new Frame(
+                season.snapshot(),
+                lookedBack ? last.series() : lived.series(),
+                lookedBack ? last.shown() : lived.shown(),
+                lookedBack ? last.events() : lived.events(),
+                lived.tick(),
+                lived.over(),
+                playing));
     }
 }

@@ -1,71 +1,124 @@
 package provingyard.ui;
 
-import java.io.PrintWriter;
-import java.io.StringWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import javafx.animation.KeyFrame;
+import javafx.animation.Timeline;
 import javafx.application.Platform;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.IntegerProperty;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyIntegerProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.SimpleBooleanProperty;
+import javafx.beans.property.SimpleIntegerProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.scene.Node;
 import javafx.scene.Scene;
-import javafx.scene.control.Label;
 import javafx.scene.control.MenuItem;
-import javafx.scene.control.ProgressIndicator;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.StackPane;
-import javafx.scene.layout.VBox;
+import javafx.util.Duration;
+import provingyard.learner.Learner;
+import provingyard.learner.LearnerStore.Trouble;
+import provingyard.learner.Look;
+import provingyard.learner.SavedSeason;
 import provingyard.picture.FontRole;
 import provingyard.picture.Theme;
 import provingyard.quantity.UnitSystem;
 import provingyard.scenario.Scenario;
-import provingyard.season.Site;
-import provingyard.setup.SetUpWriter;
+import provingyard.season.Season;
+import provingyard.setup.History;
+import provingyard.setup.SetUp;
 
-/** The window's inside: which screen is shown, in which theme, language and units; and what happens in a mishap. */
+/**
+ * The window's inside: which screen is shown, to whom, in which theme, language, units and size of text; what is kept
+ * of the learner's work; and what happens in a mishap.
+ */
 public final class Shell {
 
     private static final KeyCombination GALLERY =
             new KeyCodeCombination(KeyCode.G, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN);
+    /** The themes, in the order in which they are offered. */
+    static final List<Theme> THEMES = List.of(Theme.LIGHT, Theme.DARK, Theme.HIGH_CONTRAST, Theme.PROJECTOR);
+
+    private static final double EM = 14;
+    private static final Duration AUTOSAVE = Duration.seconds(20);
+    private static final int KEEP_SECONDS = 3;
 
     private final Words words = new Words();
-    private final StackPane root = new StackPane();
+    private final StackPane screens = new StackPane();
+    private final StackPane root = new StackPane(screens);
     private final Scene scene;
     private final List<Scenario> sites;
-    private Theme theme = Theme.LIGHT;
+    private final LearnerBook book;
+    private final ObjectProperty<Theme> theme = new SimpleObjectProperty<>(Theme.LIGHT);
+    private final IntegerProperty textSize = new SimpleIntegerProperty(100);
+    private final BooleanProperty still = new SimpleBooleanProperty();
+    private final Mishaps mishaps = new Mishaps();
+    private final Timeline autosave = new Timeline(new KeyFrame(AUTOSAVE, e -> keepSoon()));
     private YardScreen yard;
+    private Guide guide;
     private RouteSheet route;
-    private boolean saidSo;
+    private Opening opening;
+    private Class<?> sheet;
 
-    /** A shell over the sites, in their order. */
+    /** A shell over the sites, in their order, that belongs to no learner and keeps nothing. */
     public Shell(List<Scenario> sites, double width, double height) {
+        this(sites, LearnerBook.unwritten(), width, height);
+    }
+
+    /** A shell over the sites, in their order, for the learners of a book. */
+    Shell(List<Scenario> sites, LearnerBook book, double width, double height) {
         this.sites = sites;
+        this.book = book;
         for (FontRole role : FontRole.values()) {
             CanvasSurface.font(role, 14);
         }
         scene = new Scene(root, width, height);
-        scene.addEventFilter(KeyEvent.KEY_PRESSED, e -> {
-            if (e.getCode() == KeyCode.F1) {
-                help();
-                e.consume();
-            } else if (e.getCode() == KeyCode.F2) {
-                speak(words.language().equals("en") ? "es" : "en");
-                e.consume();
-            } else if (e.getCode() == KeyCode.F3) {
-                words.units().set(words.units().get() == UnitSystem.US ? UnitSystem.METRIC : UnitSystem.US);
-                e.consume();
-            } else if (e.getCode() == KeyCode.F4) {
-                theme(next(theme));
-                e.consume();
-            } else if (GALLERY.match(e)) {
-                gallery();
-                e.consume();
-            }
-        });
-        theme(Theme.LIGHT);
+        scene.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
+        words.units()
+                .addListener((o, was, is) -> book.change(l -> l.looking(l.look().units(is))));
+        book.onTrouble(trouble -> Platform.runLater(() -> say(trouble)));
+        look(book.current().look());
+        autosave.setCycleCount(Timeline.INDEFINITE);
+        autosave.play();
         route();
+        book.takeTroubles().forEach(this::say);
+    }
+
+    private void key(KeyEvent e) {
+        Runnable action =
+                switch (e.getCode()) {
+                    case F1 -> this::help;
+                    case F2 -> () -> speak(words.language().equals("en") ? "es" : "en");
+                    case F3 -> this::otherUnits;
+                    case F4 -> () -> theme(next(theme.get()));
+                    case F10 -> this::settings;
+                    default -> settingsKey(e) ? this::settings : GALLERY.match(e) ? this::gallery : null;
+                };
+        if (action != null) {
+            action.run();
+            e.consume();
+        }
+    }
+
+    private static boolean settingsKey(KeyEvent e) {
+        return new KeyCodeCombination(KeyCode.COMMA, KeyCombination.SHORTCUT_DOWN).match(e);
+    }
+
+    private void otherUnits() {
+        words.units().set(words.units().get() == UnitSystem.US ? UnitSystem.METRIC : UnitSystem.US);
     }
 
     public Scene scene() {
@@ -76,34 +129,100 @@ public final class Shell {
         return words;
     }
 
+    /** The learners and the one who is here. */
+    LearnerBook book() {
+        return book;
+    }
+
+    /** The theme of everything. */
+    ReadOnlyObjectProperty<Theme> theme() {
+        return theme;
+    }
+
+    /** Size of texts in percent. */
+    ReadOnlyIntegerProperty textSize() {
+        return textSize;
+    }
+
+    /** Whether nothing moves that need not. */
+    public ReadOnlyBooleanProperty still() {
+        return still;
+    }
+
+    /** The root's font size in px, in which panels measure. */
+    double em() {
+        return EM * textSize.get() / 100;
+    }
+
     /** Changes the language of everything. */
     public void speak(String language) {
         words.speak(language);
+        book.change(l -> l.looking(l.look().language(language)));
     }
 
     /** Changes the theme of everything, live. */
     public void theme(Theme next) {
-        theme = next;
-        scene.getStylesheets().setAll(ThemeSheet.all(next));
+        theme.set(next);
+        style();
+        book.change(l -> l.looking(l.look().theme(next.name())));
+    }
+
+    /** Changes the size of all texts, live. */
+    void textSize(int percent) {
+        textSize.set(percent);
+        style();
+        book.change(l -> l.looking(l.look().textSize(percent)));
+    }
+
+    /** Lets things move, or not. */
+    void still(boolean next) {
+        still.set(next);
+        book.change(l -> l.looking(l.look().still(next)));
+    }
+
+    /** Everything as a learner wants it. */
+    private void look(Look look) {
+        words.speak(look.language());
+        words.units().set(look.units());
+        theme.set(THEMES.stream()
+                .filter(t -> t.name().equals(look.theme()))
+                .findFirst()
+                .orElse(Theme.LIGHT));
+        textSize.set(look.textSize());
+        still.set(look.still());
+        style();
+    }
+
+    private void style() {
+        Theme now = theme.get();
+        scene.getStylesheets().setAll(ThemeSheet.all(now, em()));
         if (yard != null) {
-            yard.theme(next);
+            yard.theme(now);
         }
         if (route != null) {
-            route.theme(next);
+            route.theme(now);
         }
     }
 
     private static Theme next(Theme now) {
-        List<Theme> all = List.of(Theme.LIGHT, Theme.DARK, Theme.HIGH_CONTRAST, Theme.PROJECTOR);
-        return all.get((all.indexOf(now) + 1) % all.size());
+        return THEMES.get((THEMES.indexOf(now) + 1) % THEMES.size());
+    }
+
+    private void screen(Node next) {
+        screens.getChildren().setAll(next);
     }
 
     /** Shows the route sheet. */
     public void route() {
-        close();
+        leave();
         route = new RouteSheet(sites, words, this);
-        route.theme(theme);
-        root.getChildren().setAll(route);
+        route.theme(theme.get());
+        screen(route);
+        Platform.runLater(() -> {
+            if (route != null && Overlay.top(scene) == null) {
+                route.focusChosen();
+            }
+        });
     }
 
     /** Shows every control in every state, for those who work on the program; pressing the keys again leads back. */
@@ -112,52 +231,63 @@ public final class Shell {
             route();
             return;
         }
-        close();
-        root.getChildren().setAll(new Gallery(words));
+        leave();
+        screen(new Gallery(words));
     }
 
-    /** Opens a site; making it ready happens off the window's thread. */
+    /** Opens a site where it was left, or at its first minute; making it ready happens off the window's thread. */
     public void open(Scenario scenario) {
-        close();
-        ProgressIndicator wait = new ProgressIndicator();
-        wait.setMaxSize(48, 48);
-        Label what = new Label(words.say("shell.opening", words.say(scenario.title())));
-        VBox box = new VBox(12, wait, what);
-        box.setAlignment(javafx.geometry.Pos.CENTER);
-        root.getChildren().setAll(box);
-        Thread thread = new Thread(
-                () -> {
-                    try {
-                        YardModel model = new YardModel(Site.of(scenario), e -> Platform.runLater(() -> unforeseen(e)));
-                        Platform.runLater(() -> {
-                            yard = new YardScreen(model, words, this);
-                            yard.theme(theme);
-                            root.getChildren().setAll(yard);
-                        });
-                    } catch (RuntimeException e) {
-                        Platform.runLater(() -> {
-                            unforeseen(e);
-                            route();
-                        });
-                    }
-                },
-                "open-site");
-        thread.setDaemon(true);
-        thread.start();
+        open(scenario, book.current().at(scenario.id()).season());
+    }
+
+    /** Opens a site at its first minute; what was kept of a season there is given up. */
+    void startAgain(Scenario scenario) {
+        book.change(l -> l.on(scenario.id(), p -> p.with(null)));
+        open(scenario, null);
+    }
+
+    private void open(Scenario scenario, SavedSeason saved) {
+        leave();
+        opening = new Opening(scenario, saved, book.isNew(), words, this::opened, this::notOpened);
+        opening.onCancel(this::route);
+        screen(opening);
+        opening.begin(e -> Platform.runLater(() -> unforeseen(e)));
+    }
+
+    private void opened(Opening.Ready ready) {
+        opening = null;
+        yard = new YardScreen(ready.model(), words, this);
+        yard.theme(theme.get());
+        screen(yard);
+        FewerControls.on(yard, ready.model().scenario());
+        guide = new Guide(yard, ready.model(), words, this, ready.rained());
+        if (ready.first()) {
+            ready.model().speed(ready.rained() ? Speed.SIXTY : Speed.SIX_HUNDRED);
+            ready.model().togglePlay();
+        }
+        if (!ready.note().isEmpty()) {
+            Notice.show(scene, words.say(ready.model().scenario().title()), words.say(ready.note()));
+        }
+    }
+
+    private void notOpened(Throwable failure) {
+        opening = null;
+        unforeseen(failure);
+        route();
     }
 
     YardScreen yard() {
         return yard;
     }
 
-    /** Menu of themes, languages and units. */
+    /** Menu of settings, themes, languages and units. */
     List<MenuItem> lookMenu() {
         List<MenuItem> items = new ArrayList<>();
+        items.add(item("look.example", this::example));
+        items.add(item("look.settings", this::settings));
         items.add(item("look.language", () -> speak(words.language().equals("en") ? "es" : "en")));
-        items.add(item(
-                "look.units",
-                () -> words.units().set(words.units().get() == UnitSystem.US ? UnitSystem.METRIC : UnitSystem.US)));
-        items.add(item("look.theme", () -> theme(next(theme))));
+        items.add(item("look.units", this::otherUnits));
+        items.add(item("look.theme", () -> theme(next(theme.get()))));
         return items;
     }
 
@@ -171,36 +301,168 @@ public final class Shell {
 
     /** Says which keys there are, and what the program is not for. */
     void help() {
-        Notice.show(scene, words.say("help.title"), words.say("help.text"));
+        sheet(KeysSheet.class, close -> new KeysSheet(words, close));
     }
 
-    /** Something unforeseen happened: the set-up is saved, and it is said once in plain words. */
-    void unforeseen(Throwable failure) {
-        if (saidSo) {
+    /** Shows the annotated example on the yard. */
+    private void example() {
+        if (guide != null) {
+            guide.showExample();
+        }
+    }
+
+    /** Shows the settings. */
+    void settings() {
+        sheet(SettingsSheet.class, close -> new SettingsSheet(words, this, close));
+    }
+
+    /** Shows who learns here. */
+    void learners() {
+        sheet(LearnerSheet.class, close -> new LearnerSheet(words, this, close));
+    }
+
+    /** Shows a sheet; its key closes it again, and takes away another one that is open. */
+    private void sheet(
+            Class<?> kind, java.util.function.Function<Runnable, ? extends javafx.scene.layout.Region> maker) {
+        Class<?> before = sheet;
+        Overlay top = Overlay.top(scene);
+        if (top != null) {
+            top.close();
+        }
+        if (top != null && kind == before) {
             return;
         }
-        saidSo = true;
-        String kept = "";
-        try {
-            Path folder = Path.of(System.getProperty("user.home"), ".proving-yard");
-            Files.createDirectories(folder);
-            StringWriter trace = new StringWriter();
-            failure.printStackTrace(new PrintWriter(trace));
-            Files.writeString(folder.resolve("last-mishap.txt"), trace.toString());
-            if (yard != null) {
-                Path file = folder.resolve("rescued-set-up.json");
-                Files.writeString(file, SetUpWriter.write(yard.model().setUp()));
-                kept = file.toString();
-            }
-        } catch (java.io.IOException e) {
-            kept = "";
-        }
-        Notice.show(scene, words.say("shell.title"), words.say("shell.unforeseen", kept));
+        Overlay[] shown = new Overlay[1];
+        shown[0] = Overlay.show(scene, maker.apply(() -> shown[0].close())).then(() -> sheet = null);
+        sheet = kind;
     }
 
-    /** Ends what the shown screen still runs. */
-    public void close() {
+    /** What a learner is called on the screen. */
+    String learnerName(Learner learner) {
+        return learner.name().isEmpty() ? words.say("learner.unnamed") : learner.name();
+    }
+
+    /** How many sites of the route a learner has lived. */
+    long done(Learner learner) {
+        return RouteModel.of(sites, learner).done();
+    }
+
+    /** Somebody new sits down. */
+    void add(String name) {
+        book.add(name);
+        sat();
+    }
+
+    /** Another learner sits down. */
+    void sit(String id) {
+        book.switchTo(id);
+        sat();
+    }
+
+    private void sat() {
+        look(book.current().look());
+        route();
+    }
+
+    void rename(String id, String name) {
+        book.change(id, l -> l.named(name));
+    }
+
+    void removeLearner(String id) {
+        boolean here = book.current().id().equals(id);
+        book.remove(id);
+        if (here) {
+            sat();
+        }
+    }
+
+    private void say(Trouble trouble) {
+        Notice.show(
+                scene,
+                words.say("learner.trouble"),
+                words.say(
+                        "learner." + trouble.kind().name(),
+                        trouble.file().toAbsolutePath(),
+                        trouble.file().toAbsolutePath().getParent()));
+    }
+
+    /** A season on a site was lived to its end and reckoned. */
+    void scored(String site, Integer score) {
+        guide.scored(score);
+        book.change(l -> l.on(site, p -> p.lived(score)));
+    }
+
+    /** Keeps the season as it is; the player answers on its own thread, and writes it down there. */
+    private void keepSoon() {
         if (yard != null) {
+            String learner = book.current().id();
+            YardModel model = yard.model();
+            model.player().keep(kept -> {
+                Optional<SavedSeason> season = saved(model, kept);
+                Platform.runLater(() -> {
+                    // Whoever left meanwhile has kept it already.
+                    if (yard != null && yard.model() == model) {
+                        keep(learner, model, season);
+                    }
+                });
+            });
+        }
+    }
+
+    /** What is kept of a season; empty where nothing was done yet. */
+    private static Optional<SavedSeason> saved(YardModel model, SeasonPlayer.Kept kept) {
+        boolean touched = kept.tick() > 0 || !kept.changes().get(0).setUp().equals(SetUp.CLOCK_ALONE);
+        List<History.Change> changes = kept.changes().stream()
+                .map(c -> new History.Change(c.tick(), c.setUp()))
+                .toList();
+        return touched
+                ? Optional.of(
+                        SavedSeason.of(model.site().contentHash(), Season.ENGINE, kept.tick(), changes, kept.rearms()))
+                : Optional.empty();
+    }
+
+    private void keep(String learner, YardModel model, Optional<SavedSeason> season) {
+        season.ifPresent(kept -> book.change(learner, l -> l.on(model.scenario().id(), p -> p.with(kept))));
+    }
+
+    /** Keeps the season before its screen goes; waits for the player, which answers between two minutes. */
+    private void keepNow() {
+        if (yard == null) {
+            return;
+        }
+        YardModel model = yard.model();
+        CompletableFuture<Optional<SavedSeason>> season = new CompletableFuture<>();
+        model.player().keep(kept -> season.complete(saved(model, kept)));
+        try {
+            keep(book.current().id(), model, season.get(KEEP_SECONDS, TimeUnit.SECONDS));
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        } catch (ExecutionException | TimeoutException e) {
+            unforeseen(e);
+        }
+    }
+
+    /** Something unforeseen happened: the set-up is saved, it is said in plain words, and the work goes on. */
+    void unforeseen(Throwable failure) {
+        if (!mishaps.isNew(failure)) {
+            return;
+        }
+        Optional<Path> kept = mishaps.keep(failure, yard == null ? null : yard.model());
+        String key = yard == null
+                ? "shell.unforeseenElsewhere"
+                : kept.isEmpty() ? "shell.unforeseenNotKept" : "shell.unforeseen";
+        Notice.show(
+                scene,
+                words.say("shell.title"),
+                words.say(key, kept.map(Path::toString).orElse("")));
+    }
+
+    /** Ends what the shown screen still runs, and keeps the learner's work. */
+    private void leave() {
+        keepNow();
+        if (yard != null) {
+            guide.dispose();
+            guide = null;
             yard.dispose();
             yard = null;
         }
@@ -208,5 +470,33 @@ public final class Shell {
             route.dispose();
             route = null;
         }
+        if (opening != null) {
+            opening.cancel();
+            opening = null;
+        }
+    }
+
+    /** Keeps everything; false when something could not be kept, so that closing would lose it. */
+    boolean kept() {
+        keepNow();
+        return book.flush();
+    }
+
+    /** Asks whether to close although work would be lost. */
+    void askToLose(Runnable close) {
+        Notice.ask(
+                scene,
+                words.say("learner.trouble"),
+                words.say("shell.loses"),
+                words.say("shell.closeAnyway"),
+                words.say("shell.stay"),
+                close);
+    }
+
+    /** Ends all that still runs. */
+    public void close() {
+        leave();
+        autosave.stop();
+        book.close();
     }
 }

@@ -39,12 +39,16 @@ final class ThemeSheet {
 
     private ThemeSheet() {}
 
-    /** All style sheets of a theme: the base style, the program's own shapes, and the theme's colours. */
-    static List<String> all(Theme theme) {
+    /**
+     * All style sheets of a theme: the base style, the program's own shapes, and the theme's colours.
+     *
+     * @param em size of the root's letters in px, by which everything grows
+     */
+    static List<String> all(Theme theme, double em) {
         String base =
                 theme.dark() ? new PrimerDark().getUserAgentStylesheet() : new PrimerLight().getUserAgentStylesheet();
         return List.of(
-                base, ThemeSheet.class.getResource("/provingyard/ui/yard.css").toExternalForm(), of(theme));
+                base, ThemeSheet.class.getResource("/provingyard/ui/yard.css").toExternalForm(), of(theme, em));
     }
 
     /** Roles of controls, made from the theme's own colours so that they differ from what they lie on in every theme. */
@@ -66,8 +70,8 @@ final class ThemeSheet {
         return made;
     }
 
-    private static String of(Theme theme) {
-        StringBuilder css = new StringBuilder(".root {\n");
+    private static String of(Theme theme, double em) {
+        StringBuilder css = new StringBuilder(".root {\n  -fx-font-size: " + em + "px;\n");
         ROLES.forEach((role, tone) -> css.append("  -py-")
                 .append(role)
                 .append(": ")

@@ -75,12 +75,16 @@ public final class YardModel implements AutoCloseable {
 
     /** Opens a site with an empty set-up. */
     public YardModel(Site site, Consumer<Throwable> onFailure) {
-        this.site = site;
+        this(SeasonReplay.fresh(site), onFailure);
+    }
+
+    /** Goes on with a season that was lived before. */
+    YardModel(SeasonReplay.Lived begun, Consumer<Throwable> onFailure) {
+        site = begun.season().site();
         boxes = new NewPlacement(site.scenario(), site.siting());
-        draft.set(History.of(SetUp.CLOCK_ALONE));
-        Season season = Season.begin(site, SetUp.CLOCK_ALONE);
-        nights = season.nights();
-        player = new SeasonPlayer(season, onFailure);
+        draft.set(History.of(begun.season().setUp()));
+        nights = begun.season().nights();
+        player = new SeasonPlayer(begun, onFailure);
         refresh();
     }
 

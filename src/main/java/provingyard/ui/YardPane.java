@@ -51,8 +51,8 @@ final class YardPane extends Pane {
     private final YardModel model;
     private final Words words;
     private final YardShapes shapes;
-    private final Overlay plan = new Overlay();
-    private final Overlay marks = new Overlay();
+    private final LivePicture plan = new LivePicture();
+    private final LivePicture marks = new LivePicture();
     private final Pane sensors = new Pane();
     private final ThingPlate plate = new ThingPlate();
     private final BooleanProperty still = new SimpleBooleanProperty(this, "still");
@@ -85,6 +85,8 @@ final class YardPane extends Pane {
     private Point pointer = new Point(0, 0);
     private double seconds;
     private long before;
+    private double laidWidth;
+    private double laidHeight;
 
     YardPane(YardModel model, Words words) {
         this.model = model;
@@ -129,7 +131,7 @@ final class YardPane extends Pane {
                 pin(null);
             }
         });
-        words.languageChanges().addListener(o -> pin(pinned));
+        words.follow(this, () -> pin(pinned));
         model.handProperty().addListener(o -> pin(pinned));
         pin(null);
     }
@@ -154,8 +156,15 @@ final class YardPane extends Pane {
 
     @Override
     protected void layoutChildren() {
-        sensors.resizeRelocate(0, 0, getWidth(), getHeight());
-        placing.resize(Math.max(1, getWidth()), Math.max(1, getHeight()));
+        double w = Math.max(1, getWidth());
+        double h = Math.max(1, getHeight());
+        if (w == laidWidth && h == laidHeight) {
+            return;
+        }
+        laidWidth = w;
+        laidHeight = h;
+        sensors.resizeRelocate(0, 0, w, h);
+        placing.resize(w, h);
         view = null;
     }
 
@@ -167,7 +176,7 @@ final class YardPane extends Pane {
         }
         sized = next;
         density = pixels;
-        for (Overlay overlay : List.of(plan, marks)) {
+        for (LivePicture overlay : List.of(plan, marks)) {
             overlay.size(getWidth(), getHeight(), pixels);
         }
         drawnPlan = null;
@@ -507,11 +516,14 @@ final class YardPane extends Pane {
 
     private void layerKey(KeyEvent e) {
         boolean typing = e.getTarget() instanceof TextInputControl;
-        int digit = e.getCode().isDigitKey() && e.getText().length() == 1
-                ? e.getText().charAt(0) - '1'
-                : -1;
+        int digit = e.getCode().isDigitKey() ? e.getCode().getCode() % 16 - 1 : -1;
         Layer[] layers = Layer.values();
-        if (!typing && !e.isShortcutDown() && !e.isAltDown() && digit >= 0 && digit < layers.length) {
+        if (!typing
+                && e.isShiftDown()
+                && !e.isShortcutDown()
+                && !e.isAltDown()
+                && digit >= 0
+                && digit < layers.length) {
             model.toggle(layers[digit]);
             e.consume();
         }

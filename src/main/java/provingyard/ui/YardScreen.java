@@ -17,12 +17,15 @@ import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.stage.FileChooser;
 import provingyard.picture.Theme;
 import provingyard.picture.View;
 import provingyard.scenario.Problem;
 import provingyard.scenario.Read;
+import provingyard.scenario.SensorKind;
+import provingyard.score.Score;
 import provingyard.setup.SetUp;
 import provingyard.setup.SetUpReader;
 import provingyard.setup.SetUpWriter;
@@ -31,6 +34,13 @@ import provingyard.setup.SetUpWriter;
 final class YardScreen extends StackPane {
 
     private static final double MARGIN = 12;
+    private static final double KIT_EM = 15.6;
+    private static final double INSPECTOR_EM = 20.6;
+    /** Share of the width that kit and inspector may cover, however large the texts. */
+    private static final double PANELS = 0.62;
+
+    /** Pulses in a row that may fail. */
+    private static final int MOST_FAILURES = 30;
 
     private final YardModel model;
     private final Words words;
@@ -44,6 +54,9 @@ final class YardScreen extends StackPane {
     private final ProveSheet prove;
     private final AnimationTimer pulse;
     private boolean reckoned;
+    private boolean counts;
+    private int failures;
+    private final javafx.beans.InvalidationListener panels = o -> sizePanels();
 
     YardScreen(YardModel model, Words words, Shell shell) {
         this.model = model;
@@ -58,13 +71,18 @@ final class YardScreen extends StackPane {
         result.setVisible(false);
         records = new RecordsSheet(model, words, this::hideSheets);
         prove = new ProveSheet(model, words, this::hideSheets);
+        result.tell(this::scored);
+        // With large texts the kit is taller than the yard, and scrolls.
+        FittingScroll kitScroll = new FittingScroll(kit, 0);
+        kitScroll.getStyleClass().addAll("sheet", "kit-scroll");
+        kitScroll.setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
         // Their shadows are soft: kept as pictures while the yard beneath them moves.
-        kit.setCache(true);
+        kitScroll.setCache(true);
         inspector.setCache(true);
-        StackPane middle = new StackPane(yard, kit, inspector);
-        StackPane.setAlignment(kit, Pos.TOP_LEFT);
+        StackPane middle = new StackPane(yard, kitScroll, inspector);
+        StackPane.setAlignment(kitScroll, Pos.TOP_LEFT);
         StackPane.setAlignment(inspector, Pos.TOP_RIGHT);
-        StackPane.setMargin(kit, new Insets(MARGIN));
+        StackPane.setMargin(kitScroll, new Insets(MARGIN));
         StackPane.setMargin(inspector, new Insets(MARGIN));
         middle.setMinSize(0, 0);
         BorderPane frame = new BorderPane(middle);
@@ -75,16 +93,17 @@ final class YardScreen extends StackPane {
         StackPane.setMargin(records, new Insets(MARGIN));
         StackPane.setMargin(prove, new Insets(MARGIN));
         addEventFilter(KeyEvent.KEY_PRESSED, this::key);
-        words.languageChanges().addListener(o -> ribbon.stale());
-        words.units().addListener(o -> ribbon.stale());
+        words.follow(this, ribbon::stale);
+        middle.widthProperty().addListener(panels);
+        shell.textSize().addListener(panels);
         pulse = new AnimationTimer() {
             @Override
             public void handle(long now) {
                 try {
                     pulse();
+                    failures = 0;
                 } catch (RuntimeException e) {
-                    stop();
-                    shell.unforeseen(e);
+                    missed(e);
                 }
             }
         };
@@ -92,10 +111,43 @@ final class YardScreen extends StackPane {
         Platform.runLater(() -> yard.requestFocus());
     }
 
+    /** One pulse may be missed; a screen that fails on and on is left for the route sheet. */
+    private void missed(RuntimeException e) {
+        failures++;
+        shell.unforeseen(e);
+        if (failures > MOST_FAILURES) {
+            pulse.stop();
+            shell.route();
+        }
+    }
+
+    /** Panels grow with the texts, as far as the yard is still seen between them. */
+    private void sizePanels() {
+        double wanted = (KIT_EM + INSPECTOR_EM) * shell.em();
+        double room = getWidth() <= 0 ? wanted : PANELS * getWidth();
+        double em = shell.em() * Math.min(1, room / wanted);
+        wide(kit, Math.round(KIT_EM * em));
+        wide(inspector, Math.round(INSPECTOR_EM * em));
+    }
+
+    private static void wide(Region panel, double width) {
+        panel.setMinWidth(width);
+        panel.setPrefWidth(width);
+        panel.setMaxWidth(width);
+    }
+
+    /** Tells of a season's score; one that was over when the site was opened was told of before. */
+    private void scored(Score score) {
+        if (counts) {
+            counts = false;
+            shell.scored(model.scenario().id(), score.points() == null ? null : score.shown());
+        }
+    }
+
     private void pulse() {
         model.refresh();
-        double right = inspector.isVisible() ? inspector.getWidth() + 2 * MARGIN : MARGIN;
-        yard.free(new View.Free(kit.getWidth() + 2 * MARGIN, MARGIN, right, MARGIN));
+        double right = inspector.isVisible() ? inspector.getPrefWidth() + 2 * MARGIN : MARGIN;
+        yard.free(new View.Free(kit.getPrefWidth() + 2 * MARGIN, MARGIN, right, MARGIN));
         yard.pulse(model.playingProperty().get());
         ribbon.pulse();
         records.pulse();
@@ -113,6 +165,7 @@ final class YardScreen extends StackPane {
                     }));
         } else if (!frame.over()) {
             reckoned = false;
+            counts = true;
         }
     }
 
@@ -163,6 +216,9 @@ final class YardScreen extends StackPane {
             toggleProve();
         } else if (e.getCode() == KeyCode.ESCAPE && (records.isVisible() || prove.isVisible())) {
             hideSheets();
+        } else if (!typing && !e.isShortcutDown() && !e.isShiftDown() && kitKey(e.getCode()) != null) {
+            model.takeInHand(kitKey(e.getCode()));
+            yard.requestFocus();
         } else {
             return;
         }
@@ -189,6 +245,15 @@ final class YardScreen extends StackPane {
         records.setVisible(false);
         prove.setVisible(false);
         yard.requestFocus();
+    }
+
+    /** The sensor of the kit that a digit takes in hand; null for other keys. */
+    private SensorKind kitKey(KeyCode code) {
+        List<SensorKind> kinds = java.util.Arrays.stream(SensorKind.values())
+                .filter(k -> model.scenario().kit().item(k) != null)
+                .toList();
+        int digit = code.isDigitKey() ? code.getCode() % 16 : 0;
+        return digit >= 1 && digit <= kinds.size() ? kinds.get(digit - 1) : null;
     }
 
     private void again() {
@@ -266,6 +331,7 @@ final class YardScreen extends StackPane {
 
     void dispose() {
         pulse.stop();
+        shell.textSize().removeListener(panels);
         result.dispose();
         yard.dispose();
         inspector.dispose();

@@ -2,7 +2,6 @@ package provingyard.control;
 
 import java.time.DayOfWeek;
 import java.time.LocalDate;
-import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -151,12 +150,8 @@ final class Bench {
         return new Readings(List.copyOf(shown.values()));
     }
 
-    LocalDateTime clock() {
-        return MONDAY.atStartOfDay().plusMinutes(tick);
-    }
-
     Commands minute() {
-        last = controller.decide(tick, clock(), readings());
+        last = controller.decide(tick, readings());
         events.addAll(last.events());
         String id = last.openId();
         if (id != null) {

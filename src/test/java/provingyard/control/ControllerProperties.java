@@ -104,7 +104,7 @@ class ControllerProperties {
         }
 
         Commands decide(Controller controller, long tick) {
-            return controller.decide(tick, clock(tick), at(tick));
+            return controller.decide(tick, at(tick));
         }
     }
 

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static provingyard.control.Bench.GPM;
 
-import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -33,9 +32,8 @@ class SensorsAndControllerTest {
         Sensors sensors = Sensors.of(SITE, setUp, new RandomStreams(7));
         Controller controller = Controller.of(SITE, setUp);
         Readings readings = sensors.readings();
-        LocalDateTime begin = Bench.MONDAY.atStartOfDay();
         for (long t = 0; t < days * 1440L; t++) {
-            Commands commands = controller.decide(t, begin.plusMinutes(t), readings);
+            Commands commands = controller.decide(t, readings);
             events.addAll(commands.events());
             boolean open = commands.openZone() >= 0;
             watered += open ? 1 : 0;

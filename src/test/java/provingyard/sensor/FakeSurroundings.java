@@ -18,57 +18,87 @@ public final class FakeSurroundings implements Surroundings {
     public StraightPipe pipe = new StraightPipe(10, 10, 0.0302);
     public Point eave;
 
-    private boolean covered(Point at) {
-        return at.equals(eave);
+    @Override
+    public Air air(Point at, double height) {
+        return new FakeAir(at);
     }
 
     @Override
-    public double airTemperature(Point at, double height) {
-        return air;
+    public Soil soil(Point at, double depth, double support) {
+        return new FakeSoil();
     }
 
     @Override
-    public double sunOn(Point at, double height) {
-        return sun;
+    public Pipe pipe(String on, double along) {
+        return new FakePipe();
     }
 
-    @Override
-    public double wind(Point at, double height) {
-        return wind;
+    private final class FakeAir implements Air {
+
+        private final Point at;
+
+        FakeAir(Point at) {
+            this.at = at;
+        }
+
+        private boolean covered() {
+            return at.equals(eave);
+        }
+
+        @Override
+        public double temperature() {
+            return air;
+        }
+
+        @Override
+        public double sun() {
+            return sun;
+        }
+
+        @Override
+        public double wind() {
+            return wind;
+        }
+
+        @Override
+        public double rain() {
+            return covered() ? 0 : rain;
+        }
+
+        @Override
+        public double spray() {
+            return covered() ? 0 : spray;
+        }
+
+        @Override
+        public double drying() {
+            return drying;
+        }
     }
 
-    @Override
-    public double rain(Point at, double height) {
-        return covered(at) ? 0 : rain;
+    private final class FakeSoil implements Soil {
+
+        @Override
+        public double water() {
+            return water;
+        }
+
+        @Override
+        public String id() {
+            return soil;
+        }
     }
 
-    @Override
-    public double spray(Point at, double height) {
-        return covered(at) ? 0 : spray;
-    }
+    private final class FakePipe implements Pipe {
 
-    @Override
-    public double drying(Point at, double height) {
-        return drying;
-    }
+        @Override
+        public double flow() {
+            return flow;
+        }
 
-    @Override
-    public double soilWater(Point at, double depth, double support) {
-        return water;
-    }
-
-    @Override
-    public String soilAt(Point at) {
-        return soil;
-    }
-
-    @Override
-    public double flow(String on, double along) {
-        return flow;
-    }
-
-    @Override
-    public StraightPipe straightPipe(String on, double along) {
-        return pipe;
+        @Override
+        public StraightPipe straight() {
+            return pipe;
+        }
     }
 }

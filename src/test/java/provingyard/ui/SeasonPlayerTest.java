@@ -106,6 +106,10 @@ class SeasonPlayerTest {
         }
     }
 
+    private static long tick(SeasonPlayer player) {
+        return player.frame().snapshot().tick();
+    }
+
     @Test
     void ofManyMinutesAskedForOnlyTheNewestIsShown() throws Exception {
         Site site = Site.of(Sites.open("tansy-row").orThrow());
@@ -118,10 +122,11 @@ class SeasonPlayerTest {
             }
             Set<Long> seen = new TreeSet<>();
             held.complete(null);
-            while (player.frame().snapshot().tick() != 101) {
-                seen.add(player.frame().snapshot().tick());
+            for (long now = 0; now != 101; now = tick(player)) {
+                seen.add(now);
                 Thread.onSpinWait();
             }
+            seen.remove(0L);
             seen.remove(player.frame().lived());
             assertEquals(Set.of(), seen, "no minute that nobody waits for any more was worked out");
         }
@@ -147,18 +152,26 @@ class SeasonPlayerTest {
     void keyframesStayFewHoweverLongTheSeason() {
         Site site = Site.of(Sites.open("tansy-row").orThrow());
         Season season = Season.begin(site, 3, 40, SetUp.CLOCK_ALONE);
-        Keyframes keyframes = new Keyframes();
-        keyframes.keep(season);
+        int cells = season.snapshot().wetness().length;
+        Keyframes keyframes = new Keyframes(cells, 6L * 72 * 200 * cells);
+        assertEquals(72, keyframes.most());
+        keyframes.pin(season);
         while (!season.over()) {
             season.advance();
             keyframes.pass(season);
-            assertTrue(keyframes.size() <= Keyframes.MOST);
+            if (season.tick() == 777) {
+                keyframes.pin(season);
+            }
+            assertTrue(keyframes.size() <= keyframes.most() + 2);
         }
-        assertTrue(keyframes.size() > Keyframes.MOST / 2);
+        assertEquals(777, keyframes.at(1_000).tick(), "what was decided stays known, however thin the rest becomes");
+        assertTrue(keyframes.size() > keyframes.most() / 2);
         for (long tick = 0; tick < season.end(); tick += 700) {
             long before = tick - keyframes.at(tick).tick();
             assertTrue(before >= 0 && before < 1440, tick + " is replayed from " + before);
         }
+        assertEquals(24, new Keyframes(1_000_000, 1_000_000).most(), "a few even where memory is short");
+        assertEquals(128, new Keyframes(100, 8_000_000_000L).most(), "and never very many");
     }
 
     private static void waitUntilOver(SeasonPlayer player) throws InterruptedException {

@@ -4,6 +4,7 @@ package provingyard.world.weather;
  * A series by the hour, for plots: one entry per hour of the season. The arrays are the caller's own copies.
  *
  * @param air mean in °C
+ * @param lowest lowest air temperature in °C
  * @param dewPoint mean in °C
  * @param wind mean in m/s at 2 m
  * @param sun mean global radiation in W/m2
@@ -13,6 +14,7 @@ package provingyard.world.weather;
  */
 public record HourlyWeather(
         double[] air,
+        double[] lowest,
         double[] dewPoint,
         double[] wind,
         double[] sun,

@@ -117,6 +117,9 @@ public final class LocalClimate {
      */
     public static double stillness(Weather w) {
         double night = clamp((5 - w.sunAltitude()) / 8);
+        if (night == 0) {
+            return 0;
+        }
         double windy = w.wind() / CALM;
         return night * clamp(1 - w.cloud()) / (1 + windy * windy);
     }

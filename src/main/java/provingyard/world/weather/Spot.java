@@ -43,7 +43,7 @@ public final class Spot {
     private final double layering;
     private final double ventWarmth;
     private final double wallNearness;
-    private final double wallFaces;
+    private final StoredHeat.Facing wallFaces;
     private final boolean wallHeated;
     private final double profile;
     private final double[] shelter = new double[WIND_BEARINGS];
@@ -60,7 +60,7 @@ public final class Spot {
         ventWarmth = climate.vent(x, y, h);
         Wall wall = yard.nearestWall(x, y);
         wallNearness = wall == null ? 0 : LocalClimate.nearness(wall, h);
-        wallFaces = wall == null ? 0 : wall.faces();
+        wallFaces = StoredHeat.Facing.of(wall == null ? 0 : wall.faces());
         wallHeated = wall != null && wall.heated();
         profile = profile(h);
         for (int i = 0; i < WIND_BEARINGS; i++) {
@@ -117,6 +117,9 @@ public final class Spot {
      * source.
      */
     public double evaporation(Weather w, StoredHeat stored) {
+        if (w.reference() == 0) {
+            return 0;
+        }
         double bySun = w.sun() > 5 ? DRYING_BY_SUN : 0;
         double sunShare = bySun > 0 ? sun(w) / w.sun() : 0;
         double windShare = profile * shelter(w.windFrom());

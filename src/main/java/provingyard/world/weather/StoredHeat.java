@@ -8,7 +8,7 @@ import provingyard.numeric.Deterministic;
  * <p>A wall in steady sun I (W/m2) stands a I / h over the air, with a = 0.65 the absorptance of brick or render and h
  * = 25 W/(m2 K) its outer heat transfer (surface resistance 0.04 m2 K/W of ISO 6946, from memory); it gets there, and
  * cools again, with a time constant of 6 h (common practice for masonry, no source). Shade by neighbours is left out.
- * Mutable; {@link #copy()} for snapshots.
+ * Immutable; {@link Series} for all minutes of a weather.
  */
 public final class StoredHeat {
 
@@ -31,26 +31,57 @@ public final class StoredHeat {
     }
 
     private final double[] kelvin;
+    private final int first;
 
-    private StoredHeat(double[] kelvin) {
+    private StoredHeat(double[] kelvin, int first) {
         this.kelvin = kelvin;
+        this.first = first;
+    }
+
+    /** The walls' heat after each minute of a weather; immutable, 64 bytes a minute. */
+    public static final class Series {
+
+        private final double[] kelvin;
+
+        private Series(double[] kelvin) {
+            this.kelvin = kelvin;
+        }
+
+        /** Lives through a weather with walls that begin as cold as the air. */
+        public static Series of(WeatherSeries weather) {
+            Series series = new Series(new double[SIDES * weather.ticks()]);
+            StoredHeat last = none();
+            for (int tick = 0; tick < weather.ticks(); tick++) {
+                StoredHeat next = series.after(tick);
+                next.follow(last, weather.at(tick));
+                last = next;
+            }
+            return series;
+        }
+
+        /** The heat after a minute. */
+        public StoredHeat after(long tick) {
+            return new StoredHeat(kelvin, SIDES * (int) tick);
+        }
     }
 
     /** Walls as cold as the air. */
     public static StoredHeat none() {
-        return new StoredHeat(new double[SIDES]);
+        return new StoredHeat(new double[SIDES], 0);
     }
 
-    /** The same state, on its own. */
-    public StoredHeat copy() {
-        return new StoredHeat(kelvin.clone());
+    /** The heat after one more minute of weather. */
+    public StoredHeat after(Weather w) {
+        StoredHeat next = none();
+        next.follow(this, w);
+        return next;
     }
 
-    /** Lives one minute of weather. */
-    public void advance(Weather w) {
+    /** Becomes what a minute of weather makes of an earlier state. */
+    private void follow(StoredHeat before, Weather w) {
         if (w.sun() <= 0) {
             for (int i = 0; i < SIDES; i++) {
-                kelvin[i] *= KEPT_IN_A_MINUTE;
+                kelvin[first + i] = before.kelvin[before.first + i] * KEPT_IN_A_MINUTE;
             }
             return;
         }
@@ -62,21 +93,33 @@ public final class StoredHeat {
         double even = 0.5 * w.sun() * (diffuseShare(w) + GROUND_ALBEDO);
         for (int i = 0; i < SIDES; i++) {
             double sun = even + Math.max(0, towardEast * EAST[i] + towardNorth * NORTH[i]);
-            kelvin[i] = GAIN * sun + KEPT_IN_A_MINUTE * (kelvin[i] - GAIN * sun);
+            kelvin[first + i] = GAIN * sun + KEPT_IN_A_MINUTE * (before.kelvin[before.first + i] - GAIN * sun);
         }
     }
 
     /** K by which the surface of a wall that faces a bearing (degrees) is over the air; between the eight, linear. */
     public double facing(double bearing) {
-        double sides = turned(bearing) / (360.0 / SIDES);
-        int first = (int) sides % SIDES;
-        double share = sides - Math.floor(sides);
-        return (1 - share) * kelvin[first] + share * kelvin[(first + 1) % SIDES];
+        return facing(Facing.of(bearing));
+    }
+
+    /** The same of a wall whose bearing was looked at before. */
+    double facing(Facing wall) {
+        return (1 - wall.share) * kelvin[first + wall.side] + wall.share * kelvin[first + (wall.side + 1) % SIDES];
+    }
+
+    /** A bearing between two of the eight: the one before it, and how far it is on the way to the next. */
+    record Facing(int side, double share) {
+
+        static Facing of(double bearing) {
+            double sides = turned(bearing) / (360.0 / SIDES);
+            return new Facing((int) sides % SIDES, sides - Math.floor(sides));
+        }
     }
 
     /** A bearing in degrees within 0 to 360; the remainder operator would cost more than all else that is asked of it. */
     static double turned(double bearing) {
-        return bearing - 360 * Math.floor(bearing / 360);
+        boolean within = bearing >= 0 && bearing < 360;
+        return within ? bearing : bearing - 360 * Math.floor(bearing / 360);
     }
 
     /** Radiation in W/m2 on a plate that looks into the sun, at most 1000; 0 by night. */

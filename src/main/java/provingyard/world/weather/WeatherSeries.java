@@ -1,7 +1,9 @@
 package provingyard.world.weather;
 
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import provingyard.numeric.RandomStreams;
 import provingyard.scenario.Place;
 import provingyard.scenario.WeatherPlan;
@@ -25,16 +27,33 @@ public final class WeatherSeries {
 
     private final LocalDate from;
     private final int days;
-    private final MinuteFields fields;
     private final SeasonSun sun;
     private final double[] reference;
+    private final Weather[] minutes;
 
     private WeatherSeries(LocalDate from, MinuteFields fields, SeasonSun sun, double elevation) {
         this.from = from;
         this.days = sun.days();
-        this.fields = fields;
         this.sun = sun;
-        this.reference = reference(fields, elevation);
+        reference = reference(fields, elevation);
+        minutes = new Weather[fields.ticks()];
+        for (int t = 0; t < minutes.length; t++) {
+            minutes[t] = minute(fields, t);
+        }
+    }
+
+    private Weather minute(MinuteFields fields, int t) {
+        return new Weather(
+                fields.air[t],
+                fields.dewPoint[t],
+                fields.wind[t],
+                fields.windFrom[t],
+                fields.sun[t],
+                fields.cloud[t],
+                fields.rain[t],
+                reference[t / MINUTES_OF_HOUR],
+                sun.altitude()[t],
+                sun.bearing()[t]);
     }
 
     /**
@@ -180,6 +199,14 @@ public final class WeatherSeries {
         return sum;
     }
 
+    private static double lowest(double[] values, int hour) {
+        double lowest = Double.POSITIVE_INFINITY;
+        for (int t = hour * MINUTES_OF_HOUR; t < (hour + 1) * MINUTES_OF_HOUR; t++) {
+            lowest = Math.min(lowest, values[t]);
+        }
+        return lowest;
+    }
+
     /** The first day. */
     public LocalDate from() {
         return from;
@@ -192,72 +219,62 @@ public final class WeatherSeries {
 
     /** Number of ticks, 1440 a day; ticks run from 0 to one less. */
     public int ticks() {
-        return fields.ticks();
+        return minutes.length;
     }
 
     /** Everything of one minute. */
     public Weather at(long tick) {
-        return new Weather(
-                air(tick),
-                dewPoint(tick),
-                wind(tick),
-                windFrom(tick),
-                sun(tick),
-                cloud(tick),
-                rain(tick),
-                reference(tick),
-                sunAltitude(tick),
-                sunBearing(tick));
+        return minutes[(int) tick];
     }
 
     /** Air temperature in °C at 2 m. */
     public double air(long tick) {
-        return fields.air[(int) tick];
+        return at(tick).air();
     }
 
     /** Dew point in °C, never over the air temperature. */
     public double dewPoint(long tick) {
-        return fields.dewPoint[(int) tick];
+        return at(tick).dewPoint();
     }
 
     /** Wind in m/s at 2 m. */
     public double wind(long tick) {
-        return fields.wind[(int) tick];
+        return at(tick).wind();
     }
 
     /** Bearing in degrees from which it blows. */
     public double windFrom(long tick) {
-        return fields.windFrom[(int) tick];
+        return at(tick).windFrom();
     }
 
     /** Global radiation on the flat in W/m2. */
     public double sun(long tick) {
-        return fields.sun[(int) tick];
+        return at(tick).sun();
     }
 
     /** Cloud cover, 0 clear to 1 overcast. */
     public double cloud(long tick) {
-        return fields.cloud[(int) tick];
+        return at(tick).cloud();
     }
 
     /** Rain of the minute in m. */
     public double rain(long tick) {
-        return fields.rain[(int) tick];
+        return at(tick).rain();
     }
 
     /** Reference evapotranspiration of the minute in m. */
     public double reference(long tick) {
-        return reference[(int) tick / MINUTES_OF_HOUR];
+        return at(tick).reference();
     }
 
     /** The sun's height in degrees over the flat horizon, negative by night. */
     public double sunAltitude(long tick) {
-        return sun.altitude()[(int) tick];
+        return at(tick).sunAltitude();
     }
 
     /** Bearing of the sun in degrees. */
     public double sunBearing(long tick) {
-        return sun.bearing()[(int) tick];
+        return at(tick).sunBearing();
     }
 
     /** Clear-sky global radiation on the flat in W/m2 (FAO-56 eq. 37 on the minute's extraterrestrial radiation). */
@@ -285,16 +302,30 @@ public final class WeatherSeries {
                 new double[hours],
                 new double[hours],
                 new double[hours],
+                new double[hours],
                 new double[hours]);
-        for (int hour = 0; hour < hours; hour++) {
-            plot.air()[hour] = mean(fields.air, hour);
-            plot.dewPoint()[hour] = mean(fields.dewPoint, hour);
-            plot.wind()[hour] = mean(fields.wind, hour);
-            plot.sun()[hour] = mean(fields.sun, hour);
-            plot.cloud()[hour] = mean(fields.cloud, hour);
-            plot.rain()[hour] = sum(fields.rain, hour);
-            plot.reference()[hour] = reference[hour] * MINUTES_OF_HOUR;
-        }
+        double[] air = all(Weather::air);
+        fill(plot.air(), air, WeatherSeries::mean);
+        fill(plot.lowest(), air, WeatherSeries::lowest);
+        fill(plot.dewPoint(), all(Weather::dewPoint), WeatherSeries::mean);
+        fill(plot.wind(), all(Weather::wind), WeatherSeries::mean);
+        fill(plot.sun(), all(Weather::sun), WeatherSeries::mean);
+        fill(plot.cloud(), all(Weather::cloud), WeatherSeries::mean);
+        fill(plot.rain(), all(Weather::rain), WeatherSeries::sum);
+        Arrays.setAll(plot.reference(), hour -> reference[hour] * MINUTES_OF_HOUR);
         return plot;
+    }
+
+    private double[] all(ToDoubleFunction<Weather> quantity) {
+        return Arrays.stream(minutes).mapToDouble(quantity).toArray();
+    }
+
+    /** What an hour comes to in the values of all minutes. */
+    private interface OfHour {
+        double of(double[] minutes, int hour);
+    }
+
+    private static void fill(double[] hours, double[] minutes, OfHour ofHour) {
+        Arrays.setAll(hours, hour -> ofHour.of(minutes, hour));
     }
 }

@@ -124,19 +124,19 @@ public class LocalClimateTest {
         double afternoon = 0;
         for (int minute = 0; minute < 10 * 60; minute++) {
             double share = Math.sin(Math.PI * minute / 600);
-            heat.advance(day(480 * share, 32 * share, 120 + minute * 0.2, 1, 0));
+            heat = heat.after(day(480 * share, 32 * share, 120 + minute * 0.2, 1, 0));
             afternoon = Math.max(afternoon, heat.facing(180));
         }
         double sunset = heat.facing(180);
         assertTrue(afternoon > 6 && afternoon < 16, "K at the south wall " + afternoon);
         assertTrue(heat.facing(0) < 0.3 * sunset, "the north wall saw no beam");
-        StoredHeat kept = heat.copy();
+        StoredHeat kept = heat;
         Spot spot = CLIMATE.at(30, 24.95, 1.5);
         Weather dusk = night(5, 0.5, 1);
         double early = spot.air(dusk, heat) - spot.air(dusk, NO_HEAT);
         assertTrue(early > 0.8 && early < 3, "K in the air at dusk " + early);
         for (int minute = 0; minute < 11 * 60; minute++) {
-            heat.advance(dusk);
+            heat = heat.after(dusk);
         }
         double late = spot.air(dusk, heat) - spot.air(dusk, NO_HEAT);
         assertTrue(late > 0.1 && late < 0.3 * early, "K in the air before dawn " + late);
@@ -194,7 +194,7 @@ public class LocalClimateTest {
     void heatTurnsSmoothlyWithTheBearing() {
         StoredHeat heat = StoredHeat.none();
         for (int i = 0; i < 300; i++) {
-            heat.advance(day(500, 30, 225, 1, 0));
+            heat = heat.after(day(500, 30, 225, 1, 0));
         }
         assertEquals(heat.facing(360), heat.facing(0));
         assertEquals(heat.facing(-90), heat.facing(270));
@@ -212,7 +212,7 @@ public class LocalClimateTest {
         double sun = Math.max(0, altitude * 10);
         Weather w = new Weather(4, 1, 2, 360 - bearing, sun, 0.3, 0.001, 4e-6, altitude, bearing);
         StoredHeat heat = StoredHeat.none();
-        heat.advance(w);
+        heat = heat.after(w);
         Spot spot = CLIMATE.at(x, y, h);
         assertTrue(Math.abs(spot.air(w, heat) - 4) < 7);
         assertTrue(spot.unshielded(w, heat) >= spot.air(w, heat));

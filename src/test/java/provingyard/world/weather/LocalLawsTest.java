@@ -159,7 +159,7 @@ class LocalLawsTest {
         assertEquals(near, beside.at(30, 19.5, 1).warmth(w, noHeat), 1e-9);
         StoredHeat heat = StoredHeat.none();
         for (int i = 0; i < 600; i++) {
-            heat.advance(day(500, 0, 40, 180));
+            heat = heat.after(day(500, 0, 40, 180));
         }
         double south = heat.facing(180);
         assertTrue(south > 5);
@@ -221,7 +221,7 @@ class LocalLawsTest {
     private static StoredHeat steady(Weather w) {
         StoredHeat heat = StoredHeat.none();
         for (int i = 0; i < 15_000; i++) {
-            heat.advance(w);
+            heat = heat.after(w);
         }
         return heat;
     }
@@ -251,16 +251,16 @@ class LocalLawsTest {
         StoredHeat heat = steady(day(200, 1, 40, 180));
         double full = heat.facing(90);
         for (int i = 0; i < 360; i++) {
-            heat.advance(night(3, 1, 1, -20));
+            heat = heat.after(night(3, 1, 1, -20));
         }
         assertEquals(full / Math.E, heat.facing(90), 1e-9);
         StoredHeat warming = StoredHeat.none();
         for (int i = 0; i < 360; i++) {
-            warming.advance(day(200, 1, 40, 180));
+            warming = warming.after(day(200, 1, 40, 180));
         }
         assertEquals(full * (1 - 1 / Math.E), warming.facing(90), 1e-9);
-        StoredHeat copy = warming.copy();
-        copy.advance(night(3, 1, 1, -20));
+        StoredHeat cooler = warming.after(night(3, 1, 1, -20));
+        assertTrue(cooler.facing(90) < warming.facing(90));
         assertEquals(full * (1 - 1 / Math.E), warming.facing(90), 1e-9);
     }
 

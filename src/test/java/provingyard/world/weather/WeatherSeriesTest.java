@@ -251,11 +251,17 @@ public class WeatherSeriesTest {
     @Test
     void sunAndRainOfAnHourlyFileAreKeptAndTheAirFollows() {
         Case hourly = cases().filter(c -> c.name.equals("hourly")).findFirst().orElseThrow();
-        HourlyWeather hours = hourly.of(1).hours();
+        WeatherSeries series = hourly.of(1);
+        HourlyWeather hours = series.hours();
         for (int hour = 0; hour < hours.hours(); hour++) {
             int h = hour % 24;
             assertEquals(h == 9 ? 0.0013 : 0.0, hours.rain()[hour], 1e-15);
             assertEquals(12.0 + 6.0 * Math.cos((h - 15) * Math.PI / 12.0), hours.air()[hour], 0.25);
+            double lowest = IntStream.range(hour * 60, hour * 60 + 60)
+                    .mapToDouble(series::air)
+                    .min()
+                    .orElseThrow();
+            assertEquals(lowest, hours.lowest()[hour]);
             double sun = Math.max(0.0, 700.0 * Math.cos((h - 11.5) * Math.PI / 13.0));
             assertEquals(hours.sun()[hour] > 0.0 ? sun : 0.0, hours.sun()[hour], 1e-9);
         }
@@ -297,5 +303,21 @@ public class WeatherSeriesTest {
                 .mapToDouble(line -> line.number("et0_pm_missingdata_mm"))
                 .sum();
         assertEquals(1.0, hourly / daily, 0.05, hourly + " mm by the hour, " + daily + " mm by the day");
+    }
+
+    @Test
+    void heatOfWallsIsLivedMinuteByMinute() {
+        WeatherSeries weather = cases().iterator().next().of(3);
+        StoredHeat.Series series = StoredHeat.Series.of(weather);
+        StoredHeat heat = StoredHeat.none();
+        double most = 0;
+        for (int tick = 0; tick < weather.ticks(); tick++) {
+            heat = heat.after(weather.at(tick));
+            for (int bearing = 0; bearing < 360; bearing += 45) {
+                assertEquals(heat.facing(bearing), series.after(tick).facing(bearing), "minute " + tick);
+                most = Math.max(most, heat.facing(bearing));
+            }
+        }
+        assertTrue(most > 5, "some wall was warm: " + most);
     }
 }

@@ -1,0 +1,178 @@
+package provingyard.learner;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import provingyard.quantity.UnitSystem;
+import provingyard.scenario.LocatedJson;
+
+/** A learner's file: JSON with a version. */
+final class LearnerFile {
+
+    /** The version that is written; higher ones are not understood. */
+    static final int VERSION = 1;
+
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    /** What reading gave: a learner, or null with the reason. */
+    record Read(Learner learner, Fault fault) {}
+
+    /** Why a file gives no learner. */
+    enum Fault {
+        BROKEN,
+        NEWER
+    }
+
+    /** A value is missing or of the wrong kind; never leaves this class. */
+    private static final class Amiss extends Exception {
+        Amiss(String what) {
+            super(what, null, false, false);
+        }
+    }
+
+    private LearnerFile() {}
+
+    /** The file's text. */
+    static String write(Learner learner) {
+        ObjectNode root = JSON.createObjectNode();
+        root.put("version", VERSION);
+        root.put("name", learner.name());
+        Look look = learner.look();
+        root.putObject("look")
+                .put("language", look.language())
+                .put("units", look.units().name())
+                .put("theme", look.theme())
+                .put("textSize", look.textSize())
+                .put("still", look.still());
+        root.put("lastSite", learner.lastSite());
+        ObjectNode sites = root.putObject("sites");
+        learner.sites().forEach((id, progress) -> write(sites.putObject(id), progress));
+        ArrayNode followed = root.putArray("followed");
+        learner.followed().forEach(followed::add);
+        try {
+            return JSON.writerWithDefaultPrettyPrinter().writeValueAsString(root) + "\n";
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("a tree can always be written", e);
+        }
+    }
+
+    private static void write(ObjectNode node, SiteProgress progress) {
+        if (progress.best() != null) {
+            node.put("best", progress.best());
+        }
+        node.put("seasons", progress.seasons());
+        SavedSeason season = progress.season();
+        if (season == null) {
+            return;
+        }
+        ObjectNode saved = node.putObject("season");
+        saved.put("content", season.content());
+        saved.put("engine", season.engine());
+        saved.put("tick", season.tick());
+        ArrayNode changes = saved.putArray("changes");
+        for (SavedSeason.Change change : season.changes()) {
+            changes.addObject().put("tick", change.tick()).set("setUp", change.setUp());
+        }
+        ArrayNode rearms = saved.putArray("rearms");
+        season.rearms().forEach(rearms::add);
+    }
+
+    /** Reads a file's text. */
+    static Read read(String id, String text) {
+        JsonNode root = LocatedJson.read(id, text).root();
+        if (root == null || !root.path("version").isInt() || root.get("version").intValue() < 1) {
+            return new Read(null, Fault.BROKEN);
+        }
+        if (root.get("version").intValue() > VERSION) {
+            return new Read(null, Fault.NEWER);
+        }
+        try {
+            return new Read(learner(id, root), null);
+        } catch (Amiss e) {
+            return new Read(null, Fault.BROKEN);
+        }
+    }
+
+    private static Learner learner(String id, JsonNode root) throws Amiss {
+        Map<String, SiteProgress> sites = new TreeMap<>();
+        Iterator<Map.Entry<String, JsonNode>> fields = object(root, "sites").fields();
+        while (fields.hasNext()) {
+            Map.Entry<String, JsonNode> field = fields.next();
+            sites.put(field.getKey(), progress(field.getValue()));
+        }
+        Set<String> followed = new TreeSet<>();
+        for (JsonNode hint : array(root, "followed")) {
+            followed.add(hint.asText());
+        }
+        return new Learner(id, text(root, "name"), look(object(root, "look")), sites, text(root, "lastSite"), followed);
+    }
+
+    private static Look look(JsonNode node) throws Amiss {
+        UnitSystem units = text(node, "units").equals(UnitSystem.US.name()) ? UnitSystem.US : UnitSystem.METRIC;
+        return new Look(
+                text(node, "language"),
+                units,
+                text(node, "theme"),
+                (int) number(node, "textSize"),
+                node.path("still").asBoolean());
+    }
+
+    private static SiteProgress progress(JsonNode node) throws Amiss {
+        Integer best = node.has("best") ? (int) Math.max(0, Math.min(100, number(node, "best"))) : null;
+        int seasons = (int) Math.max(0, number(node, "seasons"));
+        return new SiteProgress(best, seasons, node.has("season") ? season(object(node, "season")) : null);
+    }
+
+    private static SavedSeason season(JsonNode node) throws Amiss {
+        List<SavedSeason.Change> changes = new ArrayList<>();
+        long last = -1;
+        for (JsonNode change : array(node, "changes")) {
+            long tick = number(change, "tick");
+            if (tick <= last) {
+                throw new Amiss("tick");
+            }
+            last = tick;
+            changes.add(new SavedSeason.Change(tick, object(change, "setUp")));
+        }
+        List<Long> rearms = new ArrayList<>();
+        for (JsonNode rearm : array(node, "rearms")) {
+            rearms.add(rearm.asLong());
+        }
+        if (changes.isEmpty()) {
+            throw new Amiss("changes");
+        }
+        return new SavedSeason(text(node, "content"), text(node, "engine"), number(node, "tick"), changes, rearms);
+    }
+
+    private static JsonNode object(JsonNode node, String name) throws Amiss {
+        return kind(node.path(name).isObject(), node, name);
+    }
+
+    private static JsonNode array(JsonNode node, String name) throws Amiss {
+        return kind(node.path(name).isArray(), node, name);
+    }
+
+    private static String text(JsonNode node, String name) throws Amiss {
+        return kind(node.path(name).isTextual(), node, name).textValue();
+    }
+
+    private static long number(JsonNode node, String name) throws Amiss {
+        return kind(node.path(name).canConvertToExactIntegral(), node, name).longValue();
+    }
+
+    private static JsonNode kind(boolean right, JsonNode node, String name) throws Amiss {
+        if (!right) {
+            throw new Amiss(name);
+        }
+        return node.get(name);
+    }
+}
