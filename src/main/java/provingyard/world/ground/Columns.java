@@ -3,10 +3,11 @@ package provingyard.world.ground;
 import java.util.Arrays;
 
 /**
- * Slab columns of one paving, one for each of its classes that has cells, each under a film of water and ice of even
- * depth: temperatures in °C (surface first), depths in m of water.
+ * Slab columns of one paving, one for each of its classes, each under a film of water and ice of even depth: temperatures
+ * in °C (surface first), depths in m of water. A column that no cell belongs to is worked out like all others, and means
+ * nothing.
  *
- * <p>Live columns lie side by side, one array for each node, so that a step is a few plain loops over all of them.
+ * <p>Columns lie side by side, one array for each node, so that a step is a few plain loops over all of them.
  */
 final class Columns {
 
@@ -18,6 +19,7 @@ final class Columns {
 
     private final PavementSlab slab;
     private final double emissivity;
+    private final int count;
     private final double[][] t;
     private final double[] film;
     private final double[] ice;
@@ -28,219 +30,153 @@ final class Columns {
     /** What the last pass lost to the air, in m; negative where dew fell. */
     private final double[] lost;
 
-    private final double[] absorbed;
     private final double[] possible;
     private final double[] down;
     private final double[] capacity;
-    private final int[] place;
-    private final int[] classAt;
-    private int live;
-    /** Whether some live column may carry film or ice. */
+    /** Whether some column may carry film or ice. */
     private boolean carriesWater;
+    /** Whether the last pass met neither water nor dew. */
+    private boolean bare;
 
-    /** Room for {@code classes} columns, none of them live. */
-    Columns(int classes, PavementSlab slab, double emissivity) {
+    /** So many columns, bare and of one temperature. */
+    Columns(int classes, PavementSlab slab, double emissivity, double temperature) {
         this.slab = slab;
         this.emissivity = emissivity;
+        count = classes;
         t = new double[slab.nodes()][classes];
+        for (double[] node : t) {
+            Arrays.fill(node, temperature);
+        }
         film = new double[classes];
         ice = new double[classes];
         potential = new double[classes];
         frozen = new double[classes];
         lost = new double[classes];
-        absorbed = new double[classes];
         possible = new double[classes];
         down = new double[classes];
         capacity = new double[classes];
-        place = new int[classes];
-        Arrays.fill(place, -1);
-        classAt = new int[classes];
-    }
-
-    /** Makes a column live for each class, of one temperature and bare. */
-    void fill(double temperature) {
-        for (double[] node : t) {
-            Arrays.fill(node, temperature);
-        }
-        for (int k = 0; k < place.length; k++) {
-            place[k] = k;
-            classAt[k] = k;
-        }
-        live = place.length;
     }
 
     private Columns(Columns from) {
         slab = from.slab;
         emissivity = from.emissivity;
-        t = new double[from.t.length][];
-        for (int i = 0; i < t.length; i++) {
-            t[i] = from.t[i].clone();
-        }
+        count = from.count;
+        t = Arrays.stream(from.t).map(double[]::clone).toArray(double[][]::new);
         film = from.film.clone();
         ice = from.ice.clone();
         potential = from.potential.clone();
         frozen = from.frozen.clone();
         lost = from.lost.clone();
-        absorbed = from.absorbed.clone();
-        possible = from.possible.clone();
-        down = from.down.clone();
-        capacity = from.capacity.clone();
-        place = from.place.clone();
-        classAt = from.classAt.clone();
-        live = from.live;
+        possible = new double[count];
+        down = new double[count];
+        capacity = new double[count];
         carriesWater = from.carriesWater;
+        bare = from.bare;
     }
 
     Columns copy() {
         return new Columns(this);
     }
 
-    /** Number of live columns. */
-    int live() {
-        return live;
-    }
-
-    /** Surface temperature of a live class in °C. */
+    /** Surface temperature of a class in °C. */
     double surface(int k) {
-        return t[0][place[k]];
+        return t[0][k];
     }
 
-    /** Film of a live class in m. */
+    /** Film of a class in m. */
     double film(int k) {
-        return film[place[k]];
+        return film[k];
     }
 
-    /** Ice of a live class in m of water. */
+    /** Ice of a class in m of water. */
     double ice(int k) {
-        return ice[place[k]];
+        return ice[k];
     }
 
-    /** Lays a film and ice (m) on a live class. */
+    /** Lays a film and ice (m) on a class. */
     void cover(int k, double filmDepth, double iceDepth) {
-        film[place[k]] = filmDepth;
-        ice[place[k]] = iceDepth;
+        film[k] = filmDepth;
+        ice[k] = iceDepth;
         carriesWater |= filmDepth + iceDepth > 0;
     }
 
-    /** What the last pass would have evaporated from a live class that carried water, in m. */
+    /** What the last pass would have evaporated from a class that carried water, in m. */
     double potential(int k) {
-        return potential[place[k]];
+        return potential[k];
     }
 
-    /** What the last pass froze on a live class in m. */
+    /** What the last pass froze on a class in m. */
     double frozen(int k) {
-        return frozen[place[k]];
+        return frozen[k];
     }
 
-    /** What the last pass lost from a class to the air in m; 0 for one that is not live. */
+    /** What the last pass lost from a class to the air in m. */
     double lost(int k) {
-        return place[k] < 0 ? 0 : lost[place[k]];
+        return lost[k];
     }
 
-    /** Whether some live surface is colder than a temperature in °C. */
-    boolean anyColder(double celsius) {
-        for (int p = 0; p < live; p++) {
-            if (t[0][p] < celsius) {
+    private boolean anyColder(double celsius) {
+        double[] surfaces = t[0];
+        for (int k = 0; k < count; k++) {
+            if (surfaces[k] < celsius) {
                 return true;
             }
         }
         return false;
     }
 
-    /** Whether some live column carries ice. */
-    boolean anyIce() {
-        for (int p = 0; p < live; p++) {
-            if (ice[p] > 0) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    /**
-     * Takes {@code more} cells among {@code members}, from a live class of other columns: the column's heat is shared out
-     * among all. The first makes the column live, under no water.
-     */
+    /** Takes {@code more} cells among {@code members} from a class's column elsewhere: heat is shared out among all. */
     void join(int k, int members, int more, Columns from) {
-        if (members == 0) {
-            place[k] = live;
-            classAt[live++] = k;
-            cover(k, 0, 0);
-        }
-        int here = place[k];
-        int there = from.place[k];
         for (int i = 0; i < t.length; i++) {
-            t[i][here] = (members * t[i][here] + more * from.t[i][there]) / (members + more);
+            t[i][k] = (members * t[i][k] + more * from.t[i][k]) / (members + more);
         }
     }
 
-    /** Ends the column of a class whose last cell has gone; the last live one takes its place. */
-    void end(int k) {
-        int hole = place[k];
-        int last = --live;
-        int moved = classAt[last];
-        for (double[] node : t) {
-            node[hole] = node[last];
-        }
-        film[hole] = film[last];
-        ice[hole] = ice[last];
-        potential[hole] = potential[last];
-        frozen[hole] = frozen[last];
-        lost[hole] = lost[last];
-        place[moved] = hole;
-        classAt[hole] = moved;
-        place[k] = -1;
-    }
-
-    /** Mixes poured water (mean depth in m, °C) with the surface of a live class. */
+    /** Mixes poured water (mean depth in m, °C) with the surface of a class. */
     void pour(int k, double water, double temperature) {
         double heat = water * WATER_CAPACITY;
         double held = slab.surfaceCapacity();
-        int p = place[k];
-        t[0][p] = (t[0][p] * held + temperature * heat) / (held + heat);
+        t[0][k] = (t[0][k] * held + temperature * heat) / (held + heat);
     }
 
     /**
-     * Passes time over all live columns: radiation, convection, evaporation or dew, conduction, then freezing or melting
-     * by the energy at hand.
+     * Passes time over all columns: radiation, convection, evaporation or dew, conduction, then freezing or melting by the
+     * energy at hand.
      *
      * @param takenUp sun and longwave that each class takes up in W/m2
      * @param deep temperature of the deep ground in °C
      */
     void pass(SurfaceAir air, double[] takenUp, double deep, double seconds) {
-        if (live == 0) {
-            return;
+        if (!bare) {
+            Arrays.fill(potential, 0);
+            Arrays.fill(frozen, 0);
+            Arrays.fill(lost, 0);
         }
-        for (int p = 0; p < live; p++) {
-            absorbed[p] = takenUp[classAt[p]];
-        }
-        Arrays.fill(potential, 0, live, 0);
-        Arrays.fill(frozen, 0, live, 0);
-        Arrays.fill(lost, 0, live, 0);
-        boolean bare = !carriesWater && !anyColder(air.dewPoint);
+        bare = !carriesWater && !anyColder(air.dewPoint);
         int steps = bare ? slab.substeps(seconds, air.convection + RADIATES) : slab.substeps(seconds);
         double dt = seconds / steps;
         for (int n = 0; n < steps; n++) {
             if (bare) {
-                tradeBare(air.convection, air.air);
-                slab.conduct(t, down, capacity, deep, dt, live);
+                tradeBare(air.convection, air.air, takenUp);
+                slab.conduct(t, down, capacity, deep, dt, count);
             } else {
-                air.evaporation(t[0], possible, dt, live);
-                trade(air.convection, air.air, dt);
-                slab.conduct(t, down, capacity, deep, dt, live);
+                air.evaporation(t[0], possible, dt, count);
+                trade(air.convection, air.air, takenUp, dt);
+                slab.conduct(t, down, capacity, deep, dt, count);
                 settle();
             }
         }
+        carriesWater = !bare && anyWater();
     }
 
     /** Trade of surfaces that carry no water and are warmer than the dew point. */
-    private void tradeBare(double convection, double airTemperature) {
+    private void tradeBare(double convection, double airTemperature, double[] takenUp) {
         double[] surfaces = t[0];
         double held = slab.surfaceCapacity();
-        for (int p = 0; p < live; p++) {
-            double surface = surfaces[p];
-            down[p] = absorbed[p] - radiated(surface) + convection * (airTemperature - surface);
-            capacity[p] = held;
+        for (int k = 0; k < count; k++) {
+            double surface = surfaces[k];
+            down[k] = takenUp[k] - radiated(surface) + convection * (airTemperature - surface);
+            capacity[k] = held;
         }
     }
 
@@ -251,37 +187,44 @@ final class Columns {
     }
 
     /** Surfaces' trade with air and sky over a sub-step; leaves the heat flux into them and their heat capacities. */
-    private void trade(double convection, double airTemperature, double dt) {
+    private void trade(double convection, double airTemperature, double[] takenUp, double dt) {
         double[] surfaces = t[0];
         double held = slab.surfaceCapacity();
-        for (int p = 0; p < live; p++) {
-            double surface = surfaces[p];
-            double gone = Math.min(possible[p], film[p] + ice[p]);
-            double fromFilm = Math.min(gone, film[p]);
+        for (int k = 0; k < count; k++) {
+            double surface = surfaces[k];
+            double gone = Math.min(possible[k], film[k] + ice[k]);
+            double fromFilm = Math.min(gone, film[k]);
             double latent = gone * SurfaceHeat.VAPORISATION + (gone - fromFilm) * Freezing.FUSION;
-            down[p] = absorbed[p]
+            down[k] = takenUp[k]
                     - radiated(surface)
                     + convection * (airTemperature - surface)
                     - latent * Freezing.WATER / dt;
-            film[p] -= fromFilm;
-            ice[p] -= gone - fromFilm;
-            lost[p] += gone;
-            potential[p] += possible[p];
-            capacity[p] = held + film[p] * WATER_CAPACITY;
+            film[k] -= fromFilm;
+            ice[k] -= gone - fromFilm;
+            lost[k] += gone;
+            potential[k] += possible[k];
+            capacity[k] = held + film[k] * WATER_CAPACITY;
         }
     }
 
     /** Freezes what the cold of the surface nodes can freeze, or melts what their warmth can melt. */
     private void settle() {
         double[] surfaces = t[0];
-        carriesWater = false;
-        for (int p = 0; p < live; p++) {
-            double turns = Math.max(-ice[p], Math.min(film[p], -surfaces[p] * capacity[p] / FUSION));
-            film[p] -= turns;
-            ice[p] += turns;
-            frozen[p] += turns;
-            surfaces[p] += turns * FUSION / capacity[p];
-            carriesWater |= film[p] + ice[p] > 0;
+        for (int k = 0; k < count; k++) {
+            double turns = Math.max(-ice[k], Math.min(film[k], -surfaces[k] * capacity[k] / FUSION));
+            film[k] -= turns;
+            ice[k] += turns;
+            frozen[k] += turns;
+            surfaces[k] += turns * FUSION / capacity[k];
         }
+    }
+
+    private boolean anyWater() {
+        for (int k = 0; k < count; k++) {
+            if (film[k] + ice[k] > 0) {
+                return true;
+            }
+        }
+        return false;
     }
 }

@@ -11,6 +11,9 @@ import java.util.stream.IntStream;
  * column's rates; the column's heat balance sees their mean. A cell that changes sides takes its heat along. Wet
  * columns are computed each minute while one of them is under {@value #COLD} °C; all else every {@value #BEAT}
  * minutes.
+ *
+ * <p>While no cell of a class runs dry and none carries ice, all its films lose the same: that is kept once for the class,
+ * and the cells are not looked at.
  */
 final class Pavement {
 
@@ -22,9 +25,10 @@ final class Pavement {
     final int count;
     private final double area;
     private final PavedClasses classes;
-    private final double[] film;
+    /** Film of each wet slot and what its whole class lost since; 0 for all others, whose water their class's column has. */
+    private final double[] filled;
+
     private final double[] ice;
-    /** Wet slots; film and ice of the others are 0 here. */
     private final boolean[] wet;
 
     private final Columns[] dryColumns;
@@ -34,11 +38,14 @@ final class Pavement {
     /** Cells of each class that came under water, or dried, since the columns were last joined. */
     private final int[] joining;
 
-    /** Sums of each class's film and ice, where no water came since. */
+    /** What each wet film of a class lost since its cells were last looked at, in m; negative after dew. */
+    private final double[] sunk;
+    /** No wet slot of the class was filled less than this. */
+    private final double[] leastFilled;
+    /** Sums of each class's film and ice. */
     private final double[] filmSum;
 
     private final double[] iceSum;
-    private final boolean[] summed;
 
     private final double[] poured;
     private final double[] pouredWarmth;
@@ -54,33 +61,33 @@ final class Pavement {
         classes = new PavedClasses(cells);
         slotOf = classes.slotOf;
         count = classes.count();
-        film = new double[count];
+        filled = new double[count];
         ice = new double[count];
         wet = new boolean[count];
-        dryCells = new int[classes.classes()];
-        for (int k = 0; k < dryCells.length; k++) {
+        int n = classes.classes();
+        dryCells = new int[n];
+        for (int k = 0; k < n; k++) {
             dryCells[k] = classes.start[k + 1] - classes.start[k];
         }
-        wetCells = new int[dryCells.length];
-        joining = new int[dryCells.length];
-        filmSum = new double[dryCells.length];
-        iceSum = new double[dryCells.length];
-        summed = new boolean[dryCells.length];
-        poured = new double[dryCells.length];
-        pouredWarmth = new double[dryCells.length];
+        wetCells = new int[n];
+        joining = new int[n];
+        sunk = new double[n];
+        leastFilled = new double[n];
+        Arrays.fill(leastFilled, Double.POSITIVE_INFINITY);
+        filmSum = new double[n];
+        iceSum = new double[n];
+        poured = new double[n];
+        pouredWarmth = new double[n];
         takenUp =
                 Arrays.stream(classes.exposures).map(e -> new double[e.classes]).toArray(double[][]::new);
-        dryColumns = columns();
-        wetColumns = columns();
-        for (Columns columns : dryColumns) {
-            columns.fill(deepGround);
-        }
+        dryColumns = columns(deepGround);
+        wetColumns = columns(deepGround);
         deep = deepGround;
     }
 
-    private Columns[] columns() {
+    private Columns[] columns(double temperature) {
         return Arrays.stream(classes.exposures)
-                .map(e -> new Columns(e.classes, e.slab, e.paving.emissivity()))
+                .map(e -> new Columns(e.classes, e.slab, e.paving.emissivity(), temperature))
                 .toArray(Columns[]::new);
     }
 
@@ -89,7 +96,7 @@ final class Pavement {
         count = from.count;
         area = from.area;
         classes = from.classes;
-        film = from.film.clone();
+        filled = from.filled.clone();
         ice = from.ice.clone();
         wet = from.wet.clone();
         dryColumns = Arrays.stream(from.dryColumns).map(Columns::copy).toArray(Columns[]::new);
@@ -97,9 +104,10 @@ final class Pavement {
         dryCells = from.dryCells.clone();
         wetCells = from.wetCells.clone();
         joining = from.joining.clone();
+        sunk = from.sunk.clone();
+        leastFilled = from.leastFilled.clone();
         filmSum = from.filmSum.clone();
         iceSum = from.iceSum.clone();
-        summed = from.summed.clone();
         poured = from.poured.clone();
         pouredWarmth = from.pouredWarmth.clone();
         takenUp = Arrays.stream(from.takenUp).map(double[]::clone).toArray(double[][]::new);
@@ -126,25 +134,34 @@ final class Pavement {
             wetten(s, k);
         }
         pouring = true;
-        summed[k] = false;
         poured[k] += water;
         pouredWarmth[k] += water * temperature;
-        double filled = film[s] + water;
-        double tooMuch = filled + ice[s] - classes.holds[s];
-        if (tooMuch <= 0) {
-            film[s] = filled;
+        double room = classes.holds[s] - ice[s] + sunk[k] - filled[s];
+        if (water <= room) {
+            filled[s] += water;
+            filmSum[k] += water;
             return 0;
         }
-        double over = tooMuch < filled ? tooMuch : filled;
-        film[s] = filled - over;
-        return over;
+        // Dew may have filled a film over what it holds; ice alone may, too, and then no film stays.
+        double before = filled[s] - sunk[k];
+        double stays = room + before > 0 ? room + before : 0;
+        filled[s] = stays + sunk[k];
+        filmSum[k] += stays - before;
+        if (filled[s] < leastFilled[k]) {
+            leastFilled[k] = filled[s];
+        }
+        return water + before - stays;
     }
 
     private void wetten(int s, int k) {
         Columns dry = dry(k);
         joining[k]++;
-        film[s] = dry.film(place(k));
+        double dew = dry.film(place(k));
+        filled[s] = dew + sunk[k];
+        leastFilled[k] = Math.min(leastFilled[k], filled[s]);
         ice[s] = dry.ice(place(k));
+        filmSum[k] += dew;
+        iceSum[k] += ice[s];
         wet[s] = true;
     }
 
@@ -169,7 +186,7 @@ final class Pavement {
                 dryCells[k] -= joining[k];
                 joining[k] = 0;
                 if (dryCells[k] == 0) {
-                    dry(k).end(place(k));
+                    dry(k).cover(place(k), 0, 0);
                 }
             }
         }
@@ -187,9 +204,6 @@ final class Pavement {
                 dryCells[k] += joining[k];
                 wetCells[k] -= joining[k];
                 joining[k] = 0;
-                if (wetCells[k] == 0) {
-                    wet(k).end(place);
-                }
             }
         }
     }
@@ -236,19 +250,21 @@ final class Pavement {
     }
 
     private boolean anyWet() {
-        boolean any = false;
-        for (Columns columns : wetColumns) {
-            any |= columns.live() > 0;
+        for (int cells : wetCells) {
+            if (cells > 0) {
+                return true;
+            }
         }
-        return any;
+        return false;
     }
 
     private boolean wetAndCold() {
-        boolean cold = false;
-        for (int e = 0; e < wetColumns.length && !cold; e++) {
-            cold = wetColumns[e].anyColder(COLD);
+        for (int k = 0; k < wetCells.length; k++) {
+            if (wetCells[k] > 0 && wet(k).surface(place(k)) < COLD) {
+                return true;
+            }
         }
-        return cold;
+        return false;
     }
 
     private double passDry(SurfaceAir air, double seconds) {
@@ -264,13 +280,8 @@ final class Pavement {
 
     private double passWet(SurfaceAir air, double seconds) {
         for (int k = 0; k < wetCells.length; k++) {
-            if (wetCells[k] > 0) {
-                if (!summed[k]) {
-                    sumUp(k);
-                }
-                double cells = wetCells[k];
-                wet(k).cover(place(k), filmSum[k] / cells, iceSum[k] / cells);
-            }
+            double cells = Math.max(1, wetCells[k]);
+            wet(k).cover(place(k), filmSum[k] / cells, iceSum[k] / cells);
         }
         for (int e = 0; e < wetColumns.length; e++) {
             wetColumns[e].pass(air, takenUp[e], deep, seconds);
@@ -285,81 +296,87 @@ final class Pavement {
         return sum;
     }
 
-    private void sumUp(int k) {
-        double filmSoFar = 0;
-        double iceSoFar = 0;
-        for (int s = classes.start[k]; s < classes.start[k + 1]; s++) {
-            filmSoFar += film[s];
-            iceSoFar += ice[s];
-        }
-        filmSum[k] = filmSoFar;
-        iceSum[k] = iceSoFar;
-        summed[k] = true;
-    }
-
     /** The wet cells of a class lose and freeze what they have of it; returns the sum of what they lost. */
     private double passCells(int k, double potential, double freezes) {
-        return iceSum[k] == 0 && freezes <= 0 ? passFilms(k, potential) : passFilmsAndIce(k, potential, freezes);
+        if (iceSum[k] > 0 || freezes > 0) {
+            return passFilmsAndIce(k, potential, freezes);
+        }
+        double sinks = sunk[k] + potential;
+        if (sinks >= leastFilled[k]) {
+            return passFilms(k, potential);
+        }
+        sunk[k] = sinks;
+        double lost = potential * wetCells[k];
+        filmSum[k] -= lost;
+        return lost;
     }
 
     private double passFilms(int k, double potential) {
         double lost = 0;
-        double filmSoFar = 0;
+        double before = sunk[k];
+        forgetSums(k);
         int end = classes.start[k + 1];
         for (int s = classes.start[k]; s < end; s++) {
-            if (!wet[s]) {
-                continue;
-            }
-            double water = film[s];
-            if (potential < water) {
-                lost += potential;
-                film[s] = water - potential;
-                filmSoFar += water - potential;
-            } else {
-                lost += water;
-                dry(s, k);
+            if (wet[s]) {
+                double film = filled[s] - before;
+                double gone = potential < film ? potential : film;
+                lost += gone;
+                lay(s, k, film - gone, 0);
             }
         }
-        filmSum[k] = filmSoFar;
         return lost;
     }
 
     private double passFilmsAndIce(int k, double potential, double freezes) {
         double lost = 0;
+        double before = sunk[k];
+        forgetSums(k);
         int end = classes.start[k + 1];
         for (int s = classes.start[k]; s < end; s++) {
             if (wet[s]) {
-                double gone = Math.min(potential, film[s] + ice[s]);
-                double fromFilm = Math.min(gone, film[s]);
-                double water = film[s] - fromFilm;
-                double solid = Math.max(0, ice[s] - (gone - fromFilm));
-                double turns = Math.max(-solid, Math.min(water, freezes));
-                film[s] = water - turns;
-                ice[s] = solid + turns;
+                double film = filled[s] - before;
+                double gone = least(potential, film + ice[s]);
+                double fromFilm = least(gone, film);
+                double water = film - fromFilm;
+                double solid = gone - fromFilm < ice[s] ? ice[s] - (gone - fromFilm) : 0;
+                double canFreeze = least(water, freezes);
+                double turns = canFreeze > -solid ? canFreeze : -solid;
                 lost += gone;
-                if (film[s] == 0 && ice[s] == 0) {
-                    dry(s, k);
-                }
+                lay(s, k, water - turns, solid + turns);
             }
         }
-        sumUp(k);
         return lost;
     }
 
-    private void dry(int s, int k) {
-        film[s] = 0;
-        wet[s] = false;
-        joining[k]++;
+    /** Comparisons instead of the library's minimum, which costs several times as much. */
+    private static double least(double a, double b) {
+        return a < b ? a : b;
+    }
+
+    private void forgetSums(int k) {
+        sunk[k] = 0;
+        filmSum[k] = 0;
+        iceSum[k] = 0;
+        leastFilled[k] = Double.POSITIVE_INFINITY;
+    }
+
+    /** What a wet slot of a class carries from now on, in m; without any it has dried. */
+    private void lay(int s, int k, double film, double solid) {
+        filled[s] = film;
+        ice[s] = solid;
+        filmSum[k] += film;
+        iceSum[k] += solid;
+        if (film == 0 && solid == 0) {
+            wet[s] = false;
+            joining[k]++;
+        } else if (film < leastFilled[k]) {
+            leastFilled[k] = film;
+        }
     }
 
     private boolean lookForIce() {
-        for (Columns columns : dryColumns) {
-            if (columns.anyIce()) {
-                return true;
-            }
-        }
         for (int k = 0; k < wetCells.length; k++) {
-            if (wetCells[k] > 0 && iceSum[k] > 0) {
+            if (wetCells[k] > 0 && iceSum[k] > 0 || dryCells[k] > 0 && dry(k).ice(place(k)) > 0) {
                 return true;
             }
         }
@@ -397,7 +414,7 @@ final class Pavement {
     /** Film of a slot in m. */
     double film(int s) {
         int k = classes.classOf[s];
-        return wet[s] ? film[s] : dry(k).film(place(k));
+        return wet[s] ? filled[s] - sunk[k] : dry(k).film(place(k));
     }
 
     /** Ice of a slot in m of water. */

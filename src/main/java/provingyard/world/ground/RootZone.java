@@ -62,6 +62,9 @@ final class RootZone {
     private final double[] drawn;
     private final double[] drained;
     private final double[] drainShare;
+    /** Slots whose fronts are to be woken. */
+    private final int[] waking;
+
     private final boolean[] dead;
     private final WettingFronts fronts;
     private double dayReference;
@@ -101,6 +104,7 @@ final class RootZone {
         drawn = new double[n];
         drained = new double[n];
         drainShare = new double[n];
+        waking = new int[n];
         dead = new boolean[n];
         SoilCurve[] bySoil = cells.soils().stream().map(SoilCurve::new).toArray(SoilCurve[]::new);
         SoilCurve[] curve = new SoilCurve[n];
@@ -158,6 +162,7 @@ final class RootZone {
         drawn = new double[count];
         drained = new double[count];
         drainShare = from.drainShare.clone();
+        waking = new int[count];
         drainMinutes = from.drainMinutes;
         thirsty = from.thirsty;
         dead = from.dead.clone();
@@ -170,17 +175,42 @@ final class RootZone {
         return new RootZone(this);
     }
 
+    /**
+     * Wakes the fronts that paused in cells to which more water comes within the minutes up to now than soaks in unhindered:
+     * all together, in less than half the time of one after the other in {@link #receive}.
+     *
+     * @param slots the cells, the first {@code count} of the array
+     * @param water what comes to each from above in m; run-on may still come upon it
+     */
+    void wake(int[] slots, int count, double[] water, long now, int minutes) {
+        int many = 0;
+        for (int n = 0; n < count; n++) {
+            int s = slots[n];
+            if (fronts.paused(s, now, minutes) && hurries(s, pond[s] + water[n], minutes)) {
+                waking[many++] = s;
+            }
+        }
+        fronts.wake(waking, many, store, now, minutes);
+    }
+
+    private boolean hurries(int s, double standing, int minutes) {
+        return standing > full[s] - store[s] || standing > conductivity[s] * (MINUTE * minutes);
+    }
+
     /** Adds water (m) to a cell within the minutes up to now and returns what runs off it (m). */
     double receive(int s, double water, long now, int minutes) {
         double standing = pond[s] + water;
-        double room = full[s] - store[s];
-        if (standing <= room && standing <= conductivity[s] * (MINUTE * minutes)) {
+        if (!hurries(s, standing, minutes)) {
             store[s] += standing;
             pond[s] = 0;
             fronts.thicken(s, standing);
             return 0;
         }
-        double taken = least(standing, room, fronts.capacity(s, store[s], now, minutes));
+        if (fronts.paused(s, now, minutes)) {
+            waking[0] = s;
+            fronts.wake(waking, 1, store, now, minutes);
+        }
+        double taken = least(standing, full[s] - store[s], fronts.capacity(s, now, minutes));
         fronts.advance(s, taken);
         store[s] += taken;
         return hold(s, standing - taken);
@@ -206,6 +236,16 @@ final class RootZone {
         return least > 0 ? least : 0;
     }
 
+    /** Whether water stands anywhere. */
+    boolean anyPonded() {
+        for (int s = 0; s < count; s++) {
+            if (pond[s] > 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Whether water stands on a cell. */
     boolean ponded(int s) {
         return pond[s] > 0;
@@ -225,8 +265,12 @@ final class RootZone {
         draw(reference, 1000 * dayReference, 60 * minutes);
         evapotranspiration.add(sum(drawn) * area);
         percolation.add(sum(drained) * area);
-        if (thirsty || least(stress) < Math.max(allowedStress, DYING)) {
+        double worst = least(stress);
+        if (worst < allowedStress) {
             suffer(minutes, allowedStress);
+        }
+        if (thirsty || worst < DYING) {
+            wither(minutes);
         }
     }
 
@@ -258,11 +302,21 @@ final class RootZone {
         }
     }
 
+    /** Counts dryness beyond what the lesson allows, of plants that live. */
     private void suffer(double minutes, double allowedStress) {
-        double drySum = 0;
+        double sum = 0;
+        for (int s = 0; s < count; s++) {
+            if (stress[s] < allowedStress && !dead[s]) {
+                sum += allowedStress - stress[s];
+            }
+        }
+        dryAreaDays += sum * area * minutes / DAY_MINUTES;
+    }
+
+    /** Counts how long plants have been near their end, and lets die those that have been so too long. */
+    private void wither(double minutes) {
         thirsty = false;
         for (int s = 0; s < count; s++) {
-            drySum += dead[s] ? 0 : Math.max(0, allowedStress - stress[s]);
             drying[s] = stress[s] < DYING ? drying[s] + minutes : 0;
             thirsty |= drying[s] > 0;
             if (drying[s] >= DAYS_TO_DIE * DAY_MINUTES && !dead[s]) {
@@ -270,7 +324,6 @@ final class RootZone {
                 draws[s] *= BARE;
             }
         }
-        dryAreaDays += drySum * area * minutes / DAY_MINUTES;
     }
 
     /** In four lanes, so that additions need not wait for each other; the order is fixed all the same. */

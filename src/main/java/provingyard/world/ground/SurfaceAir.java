@@ -5,9 +5,22 @@ package provingyard.world.ground;
  */
 final class SurfaceAir {
 
-    private static final double TABLE_FROM = -60;
-    private static final double TABLE_STEP = 0.1;
-    private static final double[] SATURATION = saturationTable();
+    private static final double COLDEST = -60;
+    private static final double WARMEST = 90;
+    private static final double DEGREES = 0.1;
+    private static final double CLOUDS = 1.0 / 512;
+
+    private static final Table SATURATION = new Table(COLDEST, WARMEST, DEGREES, SurfaceHeat::saturation);
+
+    /** Emissivity of a clear sky by dew point, and the same by air temperature as a share of that at 0 °C. */
+    private static final Table CLEAR =
+            new Table(COLDEST, WARMEST, DEGREES, dew -> SurfaceHeat.brutsaert(0, SurfaceHeat.saturation(dew)));
+
+    private static final Table CLEAR_BY_AIR =
+            new Table(COLDEST, WARMEST, DEGREES, air -> SurfaceHeat.brutsaert(air, 1) / SurfaceHeat.brutsaert(0, 1));
+
+    /** Emissivity of a sky under cloud as a multiple of the clear sky's. */
+    private static final Table CLOUDY = new Table(0, 1, CLOUDS, cloud -> SurfaceHeat.cloudy(0.5, cloud) / 0.5);
 
     final double air;
     final double dewPoint;
@@ -28,7 +41,7 @@ final class SurfaceAir {
         convection = SurfaceHeat.convection(f.wind());
         evaporates = convection / SurfaceHeat.PSYCHROMETRIC / (Freezing.WATER * SurfaceHeat.VAPORISATION);
         double black = SurfaceHeat.radiated(air);
-        sky = SurfaceHeat.cloudy(Math.min(1, SurfaceHeat.brutsaert(air, vapour)), f.cloud()) * black;
+        sky = emissivity(air, dewPoint, f.cloud()) * black;
         walls = black;
         double scattered = Math.min(1, 0.2 + 0.8 * f.cloud());
         diffuse = f.sun() * scattered;
@@ -47,16 +60,12 @@ final class SurfaceAir {
 
     /** Saturation vapour pressure in kPa from a table (error under 2e-5 of it between -60 and 90 °C). */
     static double saturation(double celsius) {
-        double place = (celsius - TABLE_FROM) / TABLE_STEP;
-        int i = Math.min(SATURATION.length - 2, Math.max(0, (int) place));
-        return SATURATION[i] + (place - i) * (SATURATION[i + 1] - SATURATION[i]);
+        return SATURATION.at(celsius);
     }
 
-    private static double[] saturationTable() {
-        double[] table = new double[1502];
-        for (int i = 0; i < table.length; i++) {
-            table[i] = SurfaceHeat.saturation(TABLE_FROM + i * TABLE_STEP);
-        }
-        return table;
+    /** Emissivity of the sky after Brutsaert and Bolz from tables (error under 1e-5). */
+    static double emissivity(double air, double dewPoint, double cloud) {
+        double clear = Math.min(1, CLEAR.at(dewPoint) * CLEAR_BY_AIR.at(air));
+        return Math.min(1, clear * CLOUDY.at(cloud));
     }
 }

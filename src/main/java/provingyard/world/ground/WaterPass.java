@@ -19,6 +19,13 @@ final class WaterPass {
     private final BitSet due = new BitSet();
 
     private final BitSet standing;
+    /** Whether {@code standing} is not up to date, since all places were passed. */
+    private boolean unmarked;
+
+    /** Planted slots that are due, and the water in m that comes to each from above. */
+    private final int[] slots;
+
+    private final double[] comes;
     private double watered;
     private double left;
     private double leftPlants;
@@ -31,6 +38,8 @@ final class WaterPass {
         this.supplyTemperature = supplyTemperature;
         runOn = new double[way.cell.length];
         standing = new BitSet();
+        slots = new int[soil.count];
+        comes = new double[soil.count];
     }
 
     private WaterPass(WaterPass from, RootZone soil, Pavement pavement) {
@@ -40,6 +49,9 @@ final class WaterPass {
         supplyTemperature = from.supplyTemperature;
         runOn = from.runOn.clone();
         standing = (BitSet) from.standing.clone();
+        unmarked = from.unmarked;
+        slots = new int[soil.count];
+        comes = new double[soil.count];
     }
 
     /** The same over the copied soil and pavement. */
@@ -49,7 +61,7 @@ final class WaterPass {
 
     /** Whether water stands anywhere on planted ground. */
     boolean anyStands() {
-        return !standing.isEmpty();
+        return unmarked ? soil.anyPonded() : !standing.isEmpty();
     }
 
     /**
@@ -74,13 +86,10 @@ final class WaterPass {
     }
 
     private void passAll(double fall, double rainTemperature, Watering watering, long now, int minutes) {
+        unmarked = true;
         for (RunoffWay.Stretch stretch : way.stretches) {
             switch (stretch.kind()) {
-                case PLANTED -> {
-                    for (int i = stretch.from(); i < stretch.to(); i++) {
-                        passPlants(i, fall * way.rainShare[i], sprayed(watering, i), now, minutes);
-                    }
-                }
+                case PLANTED -> passPlants(stretch, fall, watering, now, minutes);
                 case PAVED -> {
                     for (int i = stretch.from(); i < stretch.to(); i++) {
                         passPaving(i, fall * way.rainShare[i], rainTemperature, sprayed(watering, i));
@@ -95,13 +104,43 @@ final class WaterPass {
         }
     }
 
+    /** The slots of a stretch follow each other as its places do. */
+    private void passPlants(RunoffWay.Stretch stretch, double fall, Watering watering, long now, int minutes) {
+        int first = way.soilSlot[stretch.from()];
+        int count = stretch.to() - stretch.from();
+        for (int n = 0; n < count; n++) {
+            double sprayed = sprayed(watering, stretch.from() + n);
+            watered += sprayed;
+            comes[n] = fall * way.rainShare[stretch.from() + n] + sprayed;
+            slots[n] = first + n;
+        }
+        soil.wake(slots, count, comes, now, minutes);
+        for (int n = 0; n < count; n++) {
+            int i = stretch.from() + n;
+            double over = soil.receive(first + n, comes[n] + runOn[i], now, minutes);
+            runOn[i] = 0;
+            if (over > 0) {
+                run(i, over);
+            }
+        }
+    }
+
     /** Without rain only those places are passed that were watered, hold standing water or are run onto. */
     private void passDue(double rainTemperature, Watering watering, long now, int minutes) {
+        mark();
         due.clear();
         due.or(standing);
         if (watering != null) {
             due.or(watering.places());
         }
+        int planted = 0;
+        for (int i = due.nextSetBit(0); i >= 0; i = due.nextSetBit(i + 1)) {
+            if (way.soilSlot[i] >= 0) {
+                slots[planted] = way.soilSlot[i];
+                comes[planted++] = sprayed(watering, i);
+            }
+        }
+        soil.wake(slots, planted, comes, now, minutes);
         // What runs off a place is due further down.
         for (int i = due.nextSetBit(0); i >= 0; i = due.nextSetBit(i + 1)) {
             double sprayed = sprayed(watering, i);
@@ -128,6 +167,19 @@ final class WaterPass {
         mark(i, soil.ponded(s));
         if (over > 0) {
             run(i, over);
+        }
+    }
+
+    /** Finds out where water stands, unless that is known. */
+    private void mark() {
+        if (unmarked) {
+            standing.clear();
+            for (int i = 0; i < way.soilSlot.length; i++) {
+                if (way.soilSlot[i] >= 0 && soil.ponded(way.soilSlot[i])) {
+                    standing.set(i);
+                }
+            }
+            unmarked = false;
         }
     }
 

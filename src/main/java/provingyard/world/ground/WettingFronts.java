@@ -8,8 +8,7 @@ import java.util.Arrays;
  *
  * <p>The front of the present pulse holds {@code front} m of water and fills {@code fills} of the soil's volume, up to
  * saturation. It starts in the zone that earlier pulses left: {@code zone} m of water above the ambient content, {@code
- * depth} m deep. In a pause the front joins the zone, which sinks and thins: d(theta)/dt = -(K(theta) - K(ambient) + K_s
- * psi g / Z) / Z with its water kept (Ogden and Saghafian 1997, rectangular profile; from memory). A new pulse starts a
+ * depth} m deep. In a pause the front joins the zone, which sinks and thins ({@link SinkingZones}). A new pulse starts a
  * front in soil of that content, hence takes in fast at first, until it overtakes the zone: so cycle and soak works for
  * the right reason. After a day's pause, or when the zone has spread through the root zone, the event is over.
  *
@@ -37,6 +36,7 @@ final class WettingFronts {
     private final double[] depth;
     private final double[] ambient;
     private final long[] lastWet;
+    private final SinkingZones sinking = new SinkingZones();
 
     /** Fresh soil; conductivity in m/s and root depth in m by slot. */
     WettingFronts(SoilCurve[] curve, double[] conductivity, double[] roots) {
@@ -80,18 +80,59 @@ final class WettingFronts {
         }
     }
 
+    /** Whether a cell's front paused before the minutes up to now. */
+    boolean paused(int s, long now, int minutes) {
+        return now - lastWet[s] > minutes;
+    }
+
     /**
-     * What a cell can take in within some minutes of water that comes faster than the saturated conductivity, in m.
+     * Starts the fronts of new pulses in cells whose fronts paused, each after its own pause.
      *
-     * @param store water in the root zone in m
+     * @param slots the cells, the first {@code count} of the array
+     * @param store water in the root zone in m by slot
+     * @param now minute of the season at the end of the minutes
+     * @param minutes their number
+     */
+    void wake(int[] slots, int count, double[] store, long now, int minutes) {
+        for (int from = 0; from < count; from += SinkingZones.MOST) {
+            int to = Math.min(count, from + SinkingZones.MOST);
+            sink(slots, from, to, now - minutes);
+            int sunk = 0;
+            for (int n = from; n < to; n++) {
+                int s = slots[n];
+                if (goesOn(s, now - minutes)) {
+                    resume(s, sinking.depth(sunk++), store[s]);
+                } else {
+                    startAnew(s, store[s]);
+                }
+                lastWet[s] = now - minutes;
+            }
+        }
+    }
+
+    /** Lets the zones of those cells sink whose event goes on at a minute. */
+    private void sink(int[] slots, int from, int to, long minute) {
+        sinking.clear();
+        for (int n = from; n < to; n++) {
+            if (goesOn(slots[n], minute)) {
+                addSinking(slots[n], minute - lastWet[slots[n]]);
+            }
+        }
+        sinking.sink();
+    }
+
+    private boolean goesOn(int s, long minute) {
+        return minute - lastWet[s] < EVENT_ENDS && zone[s] + front[s] > 0;
+    }
+
+    /**
+     * What a cell whose front is awake can take in within some minutes of water that comes faster than the saturated
+     * conductivity, in m.
+     *
      * @param now minute of the season at their end
      * @param minutes their number
      */
-    double capacity(int s, double store, long now, int minutes) {
-        long pause = now - lastWet[s] - minutes;
-        if (pause > 0) {
-            resume(s, pause, store);
-        }
+    double capacity(int s, long now, int minutes) {
         lastWet[s] = now;
         return GreenAmpt.quadratic(conductivity[s], suction[s] * fills[s], front[s], minutes * MINUTE);
     }
@@ -106,17 +147,18 @@ final class WettingFronts {
     }
 
     /** Starts the front of a new pulse, or goes on with the old one where the zone is still as good as saturated. */
-    private void resume(int s, long pause, double store) {
-        double water = zone[s] + front[s];
-        if (pause < EVENT_ENDS && water > 0) {
-            double sunk = spread(s, pause);
-            if (sunk < roots[s]) {
-                boolean saturated = pores[s] - ambient[s] - water / sunk <= SATURATED;
-                front[s] = saturated ? water : 0;
-                startFrom(s, saturated ? 0 : water, sunk);
-                return;
-            }
+    private void resume(int s, double sunk, double store) {
+        if (sunk >= roots[s]) {
+            startAnew(s, store);
+            return;
         }
+        double water = zone[s] + front[s];
+        boolean saturated = pores[s] - ambient[s] - water / sunk <= SATURATED;
+        front[s] = saturated ? water : 0;
+        startFrom(s, saturated ? 0 : water, sunk);
+    }
+
+    private void startAnew(int s, double store) {
         ambient[s] = Math.min(store / roots[s], pores[s] - 0.005);
         front[s] = 0;
         startFrom(s, 0, 0);
@@ -129,31 +171,24 @@ final class WettingFronts {
         fills[s] = pores[s] - ambient[s] - (water > 0 ? water / deep : 0);
     }
 
-    /** Depth in m of front and zone as one after a pause of so many minutes; steps grow from half a minute. */
-    private double spread(int s, long minutes) {
+    /** Lets front and zone of a cell sink as one for a pause of so many minutes. */
+    private void addSinking(int s, long minutes) {
         double water = zone[s] + front[s];
-        double low = ambient[s];
-        double z = Math.max(depth[s], water / (pores[s] - low));
-        double left = minutes * MINUTE;
-        double step = 30;
-        double rate = conductivity[s] / water;
-        SoilCurve of = curve[s];
-        double below = of.conductivity(low);
-        double driveBelow = of.drive(low);
-        double pull = suction[s] / (1 - driveBelow);
-        while (left > 0 && z < roots[s]) {
-            double dt = Math.min(step, left);
-            double perDepth = 1 / z;
-            double speed = rate * z * of.speed(low + water * perDepth, below, driveBelow, pull * perDepth);
-            z += Math.min(speed * dt, 0.25 * z);
-            left -= dt;
-            step *= 1.3;
-        }
-        return Math.min(z, roots[s]);
+        double from = Math.max(depth[s], water / (pores[s] - ambient[s]));
+        sinking.add(curve[s], water, ambient[s], conductivity[s], suction[s], from, roots[s], minutes);
+    }
+
+    /** Depth in m of front and zone as one after a pause of so many minutes. */
+    private double sunk(int s, long minutes) {
+        sinking.clear();
+        addSinking(s, minutes);
+        sinking.sink();
+        return sinking.depth(0);
     }
 
     /**
-     * Content near the surface as the front leaves it, at a depth in m; NaN where no front is.
+     * Content near the surface as the front leaves it, at a depth in m; NaN where no front is. Not for several threads at
+     * once.
      *
      * @param average content of the whole root zone
      */
@@ -167,7 +202,7 @@ final class WettingFronts {
         if (pulses && at <= front[s] / fills[s]) {
             return pores[s];
         }
-        double z = pulses ? depth[s] : spread(s, Math.max(0, pause - 1));
+        double z = pulses ? depth[s] : sunk(s, Math.max(0, pause - 1));
         if (z <= 0 || z >= roots[s]) {
             return Double.NaN;
         }

@@ -60,6 +60,21 @@ class HeatAndSumsTest {
     }
 
     @Test
+    void skyFromTablesIsNearTheFormulas() {
+        double worst = 0;
+        for (double air = -29.97; air < 45; air += 0.83) {
+            for (double below = 0; below < 25; below += 1.31) {
+                for (double cloud = 0; cloud <= 1; cloud += 0.0613) {
+                    double clear = SurfaceHeat.brutsaert(air, SurfaceHeat.saturation(air - below));
+                    double exact = SurfaceHeat.cloudy(Math.min(1, clear), cloud);
+                    worst = Math.max(worst, Math.abs(SurfaceAir.emissivity(air, air - below, cloud) - exact));
+                }
+            }
+        }
+        assertTrue(worst < 1e-5 && worst > 1e-8, "worst " + worst);
+    }
+
+    @Test
     void aSlabInEqualHeatRunsStraightFromItsSurfaceToTheGround() {
         PavementSlab slab = new PavementSlab(Plots.CONCRETE);
         double[] t = new double[slab.nodes()];
