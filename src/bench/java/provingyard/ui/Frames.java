@@ -20,7 +20,7 @@ import provingyard.season.Snapshot;
  *
  * <p>A frame's time is from one pulse to the next. The toolkit begins no pulse before the last one is painted, so the
  * window thread's work, the copying to the renderer and the renderer's own work are all in it; so is the wait for the
- * sixtieth of a second, unless {@code -Djavafx.animation.fullspeed=true} takes it away. The second row is the window
+ * sixtieth of a second, unless {@code -Djavafx.animation.fullspeed=true} takes it away, as the profile does. The second row is the window
  * thread's share alone, from the pulse's begin to the end of layout; the third the processor time of window thread and
  * renderer together from pulse to pulse, which other programs on the machine spoil little; its two parts are frames that
  * show a new minute (ten a second at this speed) and those in between, in which only water moves.

@@ -35,7 +35,7 @@ import provingyard.setup.Placement;
 /**
  * The drawn yard: pictures of ground and canopies made off the window's thread, canvases for what moves and for marks, a
  * focusable node on every sensor, and a plate that names what is pointed at. Pan by dragging, zoom with the wheel or +
- * and −, fit with 0, layers with 1 to 6.
+ * and −, fit with 0, layers with Shift and 1 to 6.
  */
 final class YardPane extends Pane {
 

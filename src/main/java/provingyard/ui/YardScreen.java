@@ -64,6 +64,7 @@ final class YardScreen extends StackPane {
         this.shell = shell;
         setId("yard-screen");
         yard = new YardPane(model, words);
+        yard.stillProperty().bind(shell.still());
         kit = new KitPanel(model, words, yard);
         inspector = new Inspector(model, words);
         ribbon = new RibbonPane(model, words, this::toggleProve, this::toggleRecords);

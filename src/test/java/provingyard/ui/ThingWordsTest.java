@@ -13,6 +13,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import provingyard.picture.HitTest;
 import provingyard.picture.YardShapes;
+import provingyard.quantity.Show;
 import provingyard.quantity.UnitSystem;
 import provingyard.scenario.Sites;
 import provingyard.season.Site;
@@ -92,7 +93,12 @@ class ThingWordsTest {
         Snapshot.Head off =
                 now().heads().stream().filter(h -> !h.spraying()).findFirst().orElseThrow();
         String sprays = whole(of(HitTest.Kind.HEAD, on.id()));
-        assertTrue(sprays.contains("L/min") && sprays.contains("bar") && sprays.contains(" m"), sprays);
+        for (String part : List.of(
+                WORDS.display().text(Show.FLOW, on.flow()),
+                WORDS.display().text(Show.LENGTH, on.radius()),
+                WORDS.display().text(Show.PRESSURE, on.pressure()))) {
+            assertTrue(sprays.contains(part), sprays + ": " + part);
+        }
         assertTrue(sprays.contains("Nozzle"), sprays);
         String rests = whole(of(HitTest.Kind.HEAD, off.id()));
         assertTrue(rests.contains("At rest") && !rests.contains("bar"), rests);

@@ -115,12 +115,12 @@ class YardPaneTest {
         pulses(20);
         assertArrayEquals(before, picture());
 
-        ROBOT.interact(() -> yard.stillProperty().set(true));
+        ROBOT.interact(() -> shell.still(true));
         play(true);
         pulses(20);
         assertArrayEquals(before, picture(), "still though time runs");
 
-        ROBOT.interact(() -> yard.stillProperty().set(false));
+        ROBOT.interact(() -> shell.still(false));
         pulses(20);
         assertFalse(Arrays.equals(before, picture()), "rain falls");
         play(false);
@@ -131,14 +131,14 @@ class YardPaneTest {
     }
 
     @Test
-    void digitsShowAndHideLayers() {
+    void shiftWithADigitShowsAndHidesALayer() {
         for (Layer layer : Layer.values()) {
             boolean before = model.layersProperty().get().contains(layer);
             KeyCode key = KeyCode.valueOf("DIGIT" + (layer.ordinal() + 1));
-            ROBOT.press(key).release(key);
+            ROBOT.press(KeyCode.SHIFT, key).release(key, KeyCode.SHIFT);
             WaitForAsyncUtils.waitForFxEvents();
             assertEquals(!before, model.layersProperty().get().contains(layer), layer.name());
-            ROBOT.press(key).release(key);
+            ROBOT.press(KeyCode.SHIFT, key).release(key, KeyCode.SHIFT);
             WaitForAsyncUtils.waitForFxEvents();
             assertEquals(before, model.layersProperty().get().contains(layer), layer.name());
         }
