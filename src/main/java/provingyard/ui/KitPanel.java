@@ -118,13 +118,12 @@ final class KitPanel extends VBox {
         return cap;
     }
 
-    /** Layers that this site has a use for. */
+    /** All layers, or those of the first steps. */
     private List<Layer> shownLayers() {
         return Stream.of(Layer.values())
                 .filter(l -> !model.firstSteps()
                         || switch (l) {
-                            case SHELTER -> model.scenario().kit().wind() != null;
-                            case COLD -> model.scenario().kit().freeze() != null;
+                            case SHADE, SHELTER, COLD -> false;
                             default -> true;
                         })
                 .toList();

@@ -218,6 +218,9 @@ final class RibbonPane extends VBox {
         HBox box = new HBox();
         box.getStyleClass().add("segments");
         for (Speed speed : Speed.values()) {
+            if (speed == Speed.REAL && model.firstSteps()) {
+                continue;
+            }
             ToggleButton button = new ToggleButton();
             words.bind(button.textProperty(), "speed." + speed.name());
             button.setId("speed-" + speed.name());

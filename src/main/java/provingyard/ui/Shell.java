@@ -259,7 +259,6 @@ public final class Shell {
         yard = new YardScreen(ready.model(), words, this);
         yard.theme(theme.get());
         screen(yard);
-        FewerControls.on(yard, ready.model().scenario());
         guide = new Guide(yard, ready.model(), words, this, ready.rained());
         if (ready.first()) {
             ready.model().speed(ready.rained() ? Speed.SIXTY : Speed.SIX_HUNDRED);

@@ -4,6 +4,7 @@ import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -178,13 +179,16 @@ final class YardScreen extends StackPane {
     }
 
     private List<MenuItem> menu() {
-        MenuItem open = item("menu.open", "menu-open", this::openSetUp);
-        MenuItem save = item("menu.save", "menu-save", this::saveSetUp);
-        MenuItem rearm = item("menu.rearm", "menu-rearm", () -> model.player().rearm());
-        MenuItem restart = item("menu.restart", "menu-restart", this::again);
-        return java.util.stream.Stream.concat(
-                        java.util.stream.Stream.of(open, save, rearm, restart), shell.lookMenu().stream())
-                .collect(Collectors.toList());
+        List<MenuItem> items = new ArrayList<>();
+        items.add(item("menu.open", "menu-open", this::openSetUp));
+        items.add(item("menu.save", "menu-save", this::saveSetUp));
+        if (model.scenario().kit().item(SensorKind.FLOW) != null) {
+            // Only a flow watch locks out what can be re-armed.
+            items.add(item("menu.rearm", "menu-rearm", () -> model.player().rearm()));
+        }
+        items.add(item("menu.restart", "menu-restart", this::again));
+        items.addAll(shell.lookMenu());
+        return items;
     }
 
     private MenuItem item(String key, String id, Runnable action) {
@@ -217,7 +221,7 @@ final class YardScreen extends StackPane {
             toggleProve();
         } else if (e.getCode() == KeyCode.ESCAPE && (records.isVisible() || prove.isVisible())) {
             hideSheets();
-        } else if (!typing && !e.isShortcutDown() && !e.isShiftDown() && kitKey(e.getCode()) != null) {
+        } else if (!typing && !covered() && !e.isShortcutDown() && !e.isShiftDown() && kitKey(e.getCode()) != null) {
             model.takeInHand(kitKey(e.getCode()));
             yard.requestFocus();
         } else {
@@ -246,6 +250,11 @@ final class YardScreen extends StackPane {
         records.setVisible(false);
         prove.setVisible(false);
         yard.requestFocus();
+    }
+
+    /** Whether a sheet lies over the yard, whose own keys come first. */
+    private boolean covered() {
+        return records.isVisible() || prove.isVisible() || result.isVisible();
     }
 
     /** The sensor of the kit that a digit takes in hand; null for other keys. */

@@ -108,9 +108,9 @@ class EverybodyTest {
         until("time runs by itself", () -> model.frameProperty().get().playing());
         until("a hint is there", () -> node("hint-text") != null);
         assertEquals(shell.words().say("hint.AFTER_RAIN"), text("hint-text"));
-        assertFalse(node("speed-REAL").isVisible(), "fewer controls on the first level");
-        assertFalse(node("layer-COLD").isVisible());
-        assertTrue(node("speed-SIXTY").isVisible());
+        until("the ribbon is laid out", () -> node("speed-SIXTY") != null);
+        assertNull(node("speed-REAL"), "fewer controls on the first level");
+        assertNull(node("layer-COLD"));
         assertTrue(node("layer-PIPES").isVisible());
     }
 
