@@ -64,6 +64,7 @@ final class Gallery extends ScrollPane {
                 titled("gallery.icons", icons()));
         column.setId("gallery-" + theme.name());
         column.getStyleClass().addAll("root", "gallery-column");
+        column.pseudoClassStateChanged(PseudoClass.getPseudoClass("by-keys"), true);
         column.getStylesheets().setAll(ThemeSheet.all(theme, EM));
         column.setPrefWidth(580);
         return column;

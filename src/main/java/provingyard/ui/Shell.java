@@ -20,6 +20,7 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleIntegerProperty;
 import javafx.beans.property.SimpleObjectProperty;
+import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.MenuItem;
@@ -27,6 +28,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.StackPane;
 import javafx.util.Duration;
 import provingyard.learner.Learner;
@@ -51,6 +53,9 @@ public final class Shell {
             new KeyCodeCombination(KeyCode.G, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN);
     /** The themes, in the order in which they are offered. */
     static final List<Theme> THEMES = List.of(Theme.LIGHT, Theme.DARK, Theme.HIGH_CONTRAST, Theme.PROJECTOR);
+
+    /** Set on the root while the program is used by keys. */
+    private static final PseudoClass BY_KEYS = PseudoClass.getPseudoClass("by-keys");
 
     private static final double EM = 14;
     private static final Duration AUTOSAVE = Duration.seconds(20);
@@ -87,6 +92,8 @@ public final class Shell {
         }
         scene = new Scene(root, width, height);
         scene.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
+        scene.addEventFilter(KeyEvent.KEY_PRESSED, e -> root.pseudoClassStateChanged(BY_KEYS, true));
+        scene.addEventFilter(MouseEvent.MOUSE_PRESSED, e -> root.pseudoClassStateChanged(BY_KEYS, false));
         words.units()
                 .addListener((o, was, is) -> book.change(l -> l.looking(l.look().units(is))));
         book.onTrouble(trouble -> Platform.runLater(() -> say(trouble)));

@@ -61,6 +61,11 @@ final class YardArtist {
         backdrop = new Backdrop(shapes);
     }
 
+    /** Whether all that was ordered is drawn. */
+    boolean idle() {
+        return wanted.get() == null && !busy.get();
+    }
+
     void draw(Order order) {
         wanted.set(order);
         if (busy.compareAndSet(false, true)) {

@@ -210,6 +210,11 @@ final class YardPane extends Pane {
         say(snapshot);
     }
 
+    /** Whether the picture shows all that was asked of it so far. */
+    boolean isDrawn() {
+        return shown != null && artist.idle();
+    }
+
     private void step(boolean moving) {
         long now = System.nanoTime();
         if (moving) {

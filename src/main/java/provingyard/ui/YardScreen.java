@@ -90,7 +90,7 @@ final class YardScreen extends StackPane {
         BorderPane frame = new BorderPane(middle);
         frame.setTop(new TopBar(model, words, shell::route, shell::help, menu()));
         frame.setBottom(ribbon);
-        getChildren().addAll(frame, records, prove, result);
+        getChildren().addAll(frame, veil(), records, prove, result);
         StackPane.setMargin(result, new Insets(MARGIN));
         StackPane.setMargin(records, new Insets(MARGIN));
         StackPane.setMargin(prove, new Insets(MARGIN));
@@ -176,6 +176,22 @@ final class YardScreen extends StackPane {
         ribbon.theme(theme);
         inspector.theme(theme);
         prove.theme(theme);
+    }
+
+    /** Dims the yard under a sheet; a click on it closes the sheet. */
+    private Region veil() {
+        Region veil = new Region();
+        veil.getStyleClass().add("veil");
+        veil.visibleProperty()
+                .bind(records.visibleProperty().or(prove.visibleProperty()).or(result.visibleProperty()));
+        veil.setOnMousePressed(e -> {
+            if (result.isVisible()) {
+                hideResult();
+            } else {
+                hideSheets();
+            }
+        });
+        return veil;
     }
 
     private List<MenuItem> menu() {

@@ -100,6 +100,13 @@ final class OpenProgram {
         settle();
     }
 
+    /** Waits until the yard's picture shows all that was asked of it. */
+    void untilTheYardIsDrawn() throws Exception {
+        settle();
+        until(() -> shell.yard().yard().isDrawn());
+        settle();
+    }
+
     /** Waits until every card has its picture. */
     void untilPicturesAreDrawn() throws Exception {
         until(() -> ROBOT.lookup(n -> n instanceof ImageView).<ImageView>queryAll().stream()

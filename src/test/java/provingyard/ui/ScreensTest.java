@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
 import java.util.List;
+import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
@@ -33,7 +34,10 @@ class ScreensTest {
         program.close();
     }
 
-    private static void shoot(String name, double scale) {
+    private static void shoot(String name, double scale) throws Exception {
+        if (program.shell().yard() != null) {
+            program.untilTheYardIsDrawn();
+        }
         BufferedImage[] taken = new BufferedImage[1];
         List<String>[] faults = new List[1];
         OpenProgram.ROBOT.interact(() -> {
@@ -77,7 +81,7 @@ class ScreensTest {
         SetUp setUp = States.textbook(States.CLINIC);
         YardModel model = program.open(States.CLINIC, setUp);
         english(Theme.LIGHT);
-        program.at(model, States.wateringByDay(States.CLINIC, setUp));
+        program.at(model, States.noon());
         for (Theme theme : List.of(Theme.LIGHT, Theme.DARK, Theme.HIGH_CONTRAST, Theme.PROJECTOR)) {
             english(theme);
             shoot("yard-" + theme.name(), 1);
@@ -110,6 +114,47 @@ class ScreensTest {
         shoot("gallery", 1);
         OpenProgram.ROBOT.interact(() -> program.shell().gallery());
         sized(1280, 720);
+    }
+
+    @Test
+    void theYardBeforeDawnWhileItWaters() throws Exception {
+        YardModel model = program.open(States.TANSY_ROW, States.clockAlone());
+        english(Theme.LIGHT);
+        program.at(model, States.watering(States.TANSY_ROW, States.clockAlone()));
+        shoot("yard-watering", 1);
+    }
+
+    @Test
+    void provingAndRecords() throws Exception {
+        SetUp setUp = States.textbook(States.CLINIC);
+        YardModel model = program.open(States.CLINIC, setUp);
+        english(Theme.LIGHT);
+        program.at(model, States.noon());
+        OpenProgram.ROBOT.push(KeyCode.R);
+        program.settle();
+        shoot("records", 1);
+        OpenProgram.ROBOT.push(KeyCode.ESCAPE);
+        OpenProgram.ROBOT.push(KeyCode.T);
+        program.settle();
+        shoot("prove", 1);
+        OpenProgram.ROBOT.push(KeyCode.ESCAPE);
+        program.settle();
+    }
+
+    @Test
+    void settingsAndKeys() throws Exception {
+        program.route();
+        english(Theme.LIGHT);
+        program.untilPicturesAreDrawn();
+        OpenProgram.ROBOT.push(KeyCode.F10);
+        program.settle();
+        shoot("settings", 1);
+        OpenProgram.ROBOT.push(KeyCode.ESCAPE);
+        OpenProgram.ROBOT.push(KeyCode.F1);
+        program.settle();
+        shoot("keys", 1);
+        OpenProgram.ROBOT.push(KeyCode.ESCAPE);
+        program.settle();
     }
 
     @Test

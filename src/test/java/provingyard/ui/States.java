@@ -37,9 +37,14 @@ final class States {
         return SetUp.CLOCK_ALONE;
     }
 
-    /** A minute by day in which a zone waters, after some days. */
-    static long wateringByDay(String site, SetUp setUp) {
+    /** A minute in which a zone waters, after some days. */
+    static long watering(String site, SetUp setUp) {
         return minute(site, setUp, SeasonEvent.Kind.ZONE_ON, tick -> tick > 3 * DAY, 4);
+    }
+
+    /** A noon of the second week. */
+    static long noon() {
+        return 8 * DAY + NOON;
     }
 
     /** Some minutes after a walk has iced. */
