@@ -59,7 +59,9 @@ public final class Frames {
             play(shell[0], theme.name(), WARM_SECONDS, false);
             play(shell[0], theme.name(), SECONDS, true);
         }
-        System.exit(0);
+        System.out.flush();
+        // An orderly end would let the renderer go before the last pulse, which then complains.
+        Runtime.getRuntime().halt(0);
     }
 
     private static void play(Shell shell, String name, double seconds, boolean told) throws Exception {

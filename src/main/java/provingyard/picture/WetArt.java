@@ -16,6 +16,9 @@ final class WetArt {
     /** Share of the available water from which wetness is drawn no stronger. */
     private static final double DRAINING = 1.25;
 
+    /** m within the yard's edge over which a film fades. */
+    private static final double SOFT_EDGE = 2;
+
     /** Parts of a cell's side on paving. */
     private static final int PAVING_FINER = 3;
 
@@ -90,7 +93,8 @@ final class WetArt {
             paved[i] = !Float.isNaN(snapshot.paving()[i]);
         }
         if (some(snapshot.film())) {
-            overPaving(s, smooth(snapshot.film(), paved), theme.at(Tone.FILM), 0.02, 0.7, theme.dark() ? 0.3 : 0.36);
+            CellField film = fadedAtEdge(smooth(snapshot.film(), paved));
+            overPaving(s, film, theme.at(Tone.FILM), 0.02, 0.7, theme.dark() ? 0.3 : 0.36);
         }
         if (some(snapshot.ice())) {
             CellField ice = smooth(snapshot.ice(), paved);
@@ -113,6 +117,19 @@ final class WetArt {
 
     private CellField smooth(float[] values, boolean[] counts) {
         return Fields.finer(new CellField(snapshot.nx(), snapshot.ny(), values), counts, PAVING_FINER);
+    }
+
+    /** Walks and streets go on beyond the yard, where no film is known: it ends softly there. */
+    private CellField fadedAtEdge(CellField film) {
+        float[] faded = film.values().clone();
+        double cell = shapes.size().x() / film.nx();
+        for (int row = 0; row < film.ny(); row++) {
+            for (int col = 0; col < film.nx(); col++) {
+                int cells = Math.min(Math.min(col, film.nx() - 1 - col), Math.min(row, film.ny() - 1 - row));
+                faded[row * film.nx() + col] *= (float) Math.min(1, (cells + 0.5) * cell / SOFT_EDGE);
+            }
+        }
+        return new CellField(film.nx(), film.ny(), faded);
     }
 
     private Path pavedPath() {
