@@ -28,7 +28,16 @@ final class KeysSheet extends VBox {
                     "keys.tab",
                     "keys.escape"),
             List.of("keys.route", "keys.stops", "keys.openSite"),
-            List.of("keys.season", "keys.play", "keys.nextEvent", "keys.hour", "keys.day"),
+            List.of(
+                    "keys.season",
+                    "keys.play",
+                    "keys.nextEvent",
+                    "keys.hour",
+                    "keys.day",
+                    "keys.ends",
+                    "keys.events",
+                    "keys.prove",
+                    "keys.records"),
             List.of(
                     "keys.yard",
                     "keys.kit",
@@ -39,7 +48,10 @@ final class KeysSheet extends VBox {
                     "keys.remove",
                     "keys.pan",
                     "keys.zoom",
-                    "keys.whole"),
+                    "keys.whole",
+                    "keys.layers",
+                    "keys.things",
+                    "keys.list"),
             List.of("keys.files", "keys.undo", "keys.redo", "keys.save", "keys.openFile"));
 
     KeysSheet(Words words, Runnable close) {

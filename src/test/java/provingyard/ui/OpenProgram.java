@@ -25,12 +25,15 @@ final class OpenProgram {
         this.stage = stage;
     }
 
-    /** Opens the window on the route sheet. */
+    /** Opens the window on the route sheet, for somebody who needs no hints, so that none comes by the clock. */
     static OpenProgram show(double width, double height) throws Exception {
         Stage stage = FxToolkit.registerPrimaryStage();
         Shell[] made = new Shell[1];
         FxToolkit.setupFixture(() -> {
             made[0] = new Shell(ProvingYardApp.sites(), width, height);
+            for (Hints.Hint hint : Hints.Hint.values()) {
+                made[0].book().change(l -> l.following(hint.key()));
+            }
             stage.setScene(made[0].scene());
             stage.show();
         });
@@ -74,9 +77,9 @@ final class OpenProgram {
         settle();
     }
 
-    /** Opens a site under a set-up and waits until it is drawn. */
+    /** Opens a site at its first minute, under a set-up, and waits until it is drawn. */
     YardModel open(String site, SetUp setUp) throws Exception {
-        ROBOT.interact(() -> shell.open(ProvingYardApp.sites().stream()
+        ROBOT.interact(() -> shell.startAgain(ProvingYardApp.sites().stream()
                 .filter(s -> s.id().equals(site))
                 .findFirst()
                 .orElseThrow()));
