@@ -24,6 +24,11 @@ final class TopBar extends HBox {
 
     private static final int DAY = 1440;
 
+    /** Size of a figure in em, and width in em from which there is room for their words. */
+    private static final double VALUE_EM = 1.14;
+
+    private static final double WORDS_FIT_FROM = 80;
+
     private final YardModel model;
     private final Words words;
     private final Button undo = new Button();
@@ -66,7 +71,18 @@ final class TopBar extends HBox {
         model.frameProperty().addListener(o -> refresh());
         model.draftProperty().addListener(o -> refresh());
         words.follow(this, this::refresh);
+        widthProperty().addListener(o -> fit());
+        day.value.fontProperty().addListener(o -> fit());
         refresh();
+    }
+
+    /** Where the window is narrow for its texts, the figures stand without their words, which then are tooltips. */
+    private void fit() {
+        double em = day.value.getFont().getSize() / VALUE_EM;
+        boolean narrow = getWidth() < WORDS_FIT_FROM * em;
+        for (Figure figure : List.of(day, money, water, ice, leaks)) {
+            figure.terse(narrow);
+        }
     }
 
     private Button quiet(String icon, String id, String key) {
@@ -139,10 +155,18 @@ final class TopBar extends HBox {
                 value.setGraphic(sign);
             }
             word.getStyleClass().addAll("small", "ink2");
+            word.managedProperty().bind(word.visibleProperty());
+            Tooltip whole = new Tooltip();
+            whole.textProperty().bind(word.textProperty());
+            Tooltip.install(this, whole);
             setAlignment(Pos.CENTER_LEFT);
             setMinWidth(Region.USE_PREF_SIZE);
             setStyle("-fx-padding: 0 4 0 8;");
             getChildren().addAll(value, word);
+        }
+
+        void terse(boolean next) {
+            word.setVisible(!next);
         }
 
         void show(String number, String words) {

@@ -37,6 +37,8 @@ final class YardScreen extends StackPane {
     private static final double MARGIN = 12;
     private static final double KIT_EM = 15.6;
     private static final double INSPECTOR_EM = 20.6;
+    /** px that its scales and fields take, however small the texts. */
+    private static final double INSPECTOR_LEAST = 288;
     /** Share of the width that kit and inspector may cover, however large the texts. */
     private static final double PANELS = 0.62;
 
@@ -129,7 +131,7 @@ final class YardScreen extends StackPane {
         double room = getWidth() <= 0 ? wanted : PANELS * getWidth();
         double em = shell.em() * Math.min(1, room / wanted);
         wide(kit, Math.round(KIT_EM * em));
-        wide(inspector, Math.round(INSPECTOR_EM * em));
+        wide(inspector, Math.max(INSPECTOR_LEAST, Math.round(INSPECTOR_EM * em)));
     }
 
     private static void wide(Region panel, double width) {

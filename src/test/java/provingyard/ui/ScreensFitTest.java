@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Pane;
 import javafx.stage.Stage;
@@ -42,16 +43,24 @@ class ScreensFitTest {
         return faults;
     }
 
+    /** A size of window and of texts in %. */
+    private record Size(double width, int text) {}
+
+    private static final List<Size> SIZES = List.of(
+            new Size(1280, 80), new Size(1280, 100), new Size(1280, 150), new Size(1920, 100), new Size(1920, 200));
+
     private static void look(List<String> all, String what) {
         for (String language : new String[] {"en", "es"}) {
-            for (double width : new double[] {1280, 1920}) {
-                program.look(Theme.LIGHT, language, language.equals("en") ? UnitSystem.US : UnitSystem.METRIC);
-                program.size(width, width * 9 / 16);
+            program.look(Theme.LIGHT, language, language.equals("en") ? UnitSystem.US : UnitSystem.METRIC);
+            for (Size size : SIZES) {
+                OpenProgram.ROBOT.interact(() -> program.shell().textSize(size.text()));
+                program.size(size.width(), size.width() * 9 / 16);
                 for (String fault : faults()) {
-                    all.add(what + ", " + language + ", " + (int) width + ": " + fault);
+                    all.add(what + ", " + language + ", " + (int) size.width() + ", " + size.text() + " %: " + fault);
                 }
             }
         }
+        OpenProgram.ROBOT.interact(() -> program.shell().textSize(100));
         program.size(1280, 720);
     }
 
@@ -80,6 +89,22 @@ class ScreensFitTest {
                 program.settle();
                 look(faults, placement.id());
             }
+        }
+        expectNone(faults);
+    }
+
+    @Test
+    void sheetsOverTheYard() throws Exception {
+        SetUp setUp = States.textbook(States.CLINIC);
+        YardModel model = program.open(States.CLINIC, setUp);
+        program.at(model, States.noon());
+        List<String> faults = new ArrayList<>();
+        for (KeyCode key : List.of(KeyCode.R, KeyCode.T, KeyCode.F1, KeyCode.F10)) {
+            OpenProgram.ROBOT.push(key);
+            program.settle();
+            look(faults, key.getName());
+            OpenProgram.ROBOT.push(KeyCode.ESCAPE);
+            program.settle();
         }
         expectNone(faults);
     }
