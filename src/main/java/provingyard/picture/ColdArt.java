@@ -125,12 +125,13 @@ final class ColdArt {
     }
 
     private void pill(Surface s, Point at, String text) {
-        double w = s.textWidth(text, FontRole.STRONG, 12) + 14;
-        s.fill(Path.rounded(at.x() - w / 2, at.y() - 9.5, w, 19, 9.5), PILL.fade(PILL_ALPHA));
+        double w = s.textWidth(text, FontRole.STRONG, view.letters(12)) + 14;
+        double h = view.letters(19);
+        s.fill(Path.rounded(at.x() - w / 2, at.y() - h / 2, w, h, h / 2), PILL.fade(PILL_ALPHA));
         s.text(
                 text,
                 at.x(),
-                at.y() + 4.2,
-                TextStyle.of(FontRole.STRONG, 12, ON_PILL).middle());
+                at.y() + view.letters(4.2),
+                TextStyle.of(FontRole.STRONG, view.letters(12), ON_PILL).middle());
     }
 }

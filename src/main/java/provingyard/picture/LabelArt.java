@@ -34,7 +34,7 @@ final class LabelArt {
         reserve(setUp);
         for (Structure b : shapes.yard().structures()) {
             if (b.label() != null && b.outline().size() > 2) {
-                name(s, b.label(), b.outline(), FontRole.STRONG, theme.letters() + 2);
+                name(s, b.label(), b.outline(), FontRole.STRONG, view.letters(theme.letters() + 2));
             }
         }
         List<YardPlan.Surface> surfaces = new ArrayList<>(shapes.yard().surfaces());
@@ -42,7 +42,7 @@ final class LabelArt {
         surfaces.sort(Comparator.comparingDouble(g -> -Math.abs(Polygons.area(g.outline()))));
         for (YardPlan.Surface g : surfaces) {
             if (g.label() != null && g.outline().size() > 2) {
-                name(s, g.label(), g.outline(), FontRole.TEXT, theme.letters() + 0.5);
+                name(s, g.label(), g.outline(), FontRole.TEXT, view.letters(theme.letters() + 0.5));
             }
         }
         frame(s);
@@ -193,8 +193,8 @@ final class LabelArt {
                 .build();
         s.stroke(bar, Pen.of(theme.at(Tone.HALO).fade(0.8), 4.2).sharp());
         s.stroke(bar, Pen.of(ink, theme.px(1.6)).sharp());
-        TextStyle style = halo(FontRole.STRONG, theme.letters()).middle();
-        double base = y + theme.letters() + 2.5;
+        TextStyle style = halo(FontRole.STRONG, view.letters(theme.letters())).middle();
+        double base = y + view.letters(theme.letters()) + 2.5;
         s.text("0", x, base, style);
         s.text(number(half), x + px, base, style);
         s.text(number(2 * half) + (us ? " ft" : " m"), x + 2 * px, base, style);
@@ -206,13 +206,13 @@ final class LabelArt {
     }
 
     private double frameY() {
-        return view.height() - view.free().bottom() - theme.letters() - 12;
+        return view.height() - view.free().bottom() - view.letters(theme.letters()) - 12;
     }
 
     private double northX(Surface s) {
         double unit = view.units() == UnitSystem.US ? 0.3048 : 1;
         double bar = 2 * half(unit) * unit * view.scale();
-        return frameX() + bar + s.textWidth("10 m", FontRole.STRONG, theme.letters()) / 2 + 24;
+        return frameX() + bar + s.textWidth("10 m", FontRole.STRONG, view.letters(theme.letters())) / 2 + 24;
     }
 
     private double half(double unit) {
@@ -233,7 +233,7 @@ final class LabelArt {
         Path arrow = Path.svg("M0 -14L6 6L0 2L-6 6Z").moved(x, y - 2);
         s.stroke(arrow, Pen.of(theme.at(Tone.HALO).fade(0.8), 3));
         s.fill(arrow, theme.at(Tone.LABEL));
-        s.text("N", x, y + theme.letters() + 2.5, style);
+        s.text("N", x, y + view.letters(theme.letters()) + 2.5, style);
     }
 
     /** The weather that acts now, right of north. */
@@ -259,7 +259,7 @@ final class LabelArt {
     }
 
     private double text(Surface s, double x, double y, String text) {
-        s.text(text, x, y + 2.5, halo(FontRole.STRONG, theme.letters()));
-        return x + s.textWidth(text, FontRole.STRONG, theme.letters()) + 16;
+        s.text(text, x, y + 2.5, halo(FontRole.STRONG, view.letters(theme.letters())));
+        return x + s.textWidth(text, FontRole.STRONG, view.letters(theme.letters())) + 16;
     }
 }

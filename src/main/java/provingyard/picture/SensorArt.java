@@ -155,11 +155,17 @@ public final class SensorArt {
 
     private void pill(Surface s, double x, double cy, String word) {
         double r = radius(theme);
-        double w = s.textWidth(word, FontRole.BOLD, 12) + 13;
-        Path pill = Path.rounded(x + r - 4, cy - r - 5, w, 17, 8.5);
+        double w = s.textWidth(word, FontRole.BOLD, view.letters(12)) + 13;
+        double h = view.letters(17);
+        double foot = cy - r + 12;
+        Path pill = Path.rounded(x + r - 4, foot - h, w, h, h / 2);
         s.fill(pill, theme.at(Tone.LABEL));
         s.stroke(pill, Pen.of(theme.at(Tone.HALO), 1.5));
-        s.text(word, x + r + 2.5, cy - r + 7.6, TextStyle.of(FontRole.BOLD, 12, theme.at(Tone.HALO)));
+        s.text(
+                word,
+                x + r + 2.5,
+                foot - view.letters(4.4),
+                TextStyle.of(FontRole.BOLD, view.letters(12), theme.at(Tone.HALO)));
     }
 
     private void warning(Surface s, double x, double y) {

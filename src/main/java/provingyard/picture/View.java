@@ -14,7 +14,7 @@ import provingyard.scenario.Point;
  * @param centreX m east, in the middle of the picture
  * @param centreY m north, in the middle of the picture
  * @param free what panels leave of the picture, for scale bar and north
- * @param labels whether texts are written, with scale bar and north
+ * @param lettering size of the texts beside the theme's, 1 for just that; 0 for no texts, scale bar and north
  * @param language {@code en} or {@code es}
  * @param seconds running time of moving water; the same value draws the same pixels
  * @param shelter share of the wind that comes through per cell, or null
@@ -28,7 +28,7 @@ public record View(
         Free free,
         Theme theme,
         Set<Layer> layers,
-        boolean labels,
+        double lettering,
         String language,
         UnitSystem units,
         Marks marks,
@@ -60,7 +60,7 @@ public record View(
                 free,
                 theme,
                 EnumSet.of(Layer.PIPES, Layer.SPRAY, Layer.WETNESS),
-                true,
+                1,
                 "en",
                 UnitSystem.METRIC,
                 Marks.NONE,
@@ -108,7 +108,7 @@ public record View(
                 free,
                 theme,
                 layers,
-                labels,
+                lettering,
                 language,
                 units,
                 marks,
@@ -118,20 +118,36 @@ public record View(
 
     public View theme(Theme other) {
         return new View(
-                width, height, scale, centreX, centreY, free, other, layers, labels, language, units, marks, seconds,
+                width, height, scale, centreX, centreY, free, other, layers, lettering, language, units, marks, seconds,
                 shelter);
     }
 
     public View layers(Set<Layer> shown) {
         return new View(
-                width, height, scale, centreX, centreY, free, theme, shown, labels, language, units, marks, seconds,
+                width, height, scale, centreX, centreY, free, theme, shown, lettering, language, units, marks, seconds,
                 shelter);
     }
 
+    /** The same without texts, scale bar and north, or with them in the theme's size. */
     public View labels(boolean written) {
+        return lettering(written ? 1 : 0);
+    }
+
+    /** The same with texts of another size beside the theme's; 0 for none. */
+    public View lettering(double size) {
         return new View(
-                width, height, scale, centreX, centreY, free, theme, layers, written, language, units, marks, seconds,
+                width, height, scale, centreX, centreY, free, theme, layers, size, language, units, marks, seconds,
                 shelter);
+    }
+
+    /** Whether texts are written. */
+    public boolean labels() {
+        return lettering > 0;
+    }
+
+    /** A size in px of the theme's texts, in this view's lettering. */
+    double letters(double px) {
+        return px * Math.max(1e-3, lettering);
     }
 
     public View in(String otherLanguage, UnitSystem system) {
@@ -144,7 +160,7 @@ public record View(
                 free,
                 theme,
                 layers,
-                labels,
+                lettering,
                 otherLanguage,
                 system,
                 marks,
@@ -154,13 +170,13 @@ public record View(
 
     public View marks(Marks other) {
         return new View(
-                width, height, scale, centreX, centreY, free, theme, layers, labels, language, units, other, seconds,
+                width, height, scale, centreX, centreY, free, theme, layers, lettering, language, units, other, seconds,
                 shelter);
     }
 
     public View seconds(double time) {
         return new View(
-                width, height, scale, centreX, centreY, free, theme, layers, labels, language, units, marks, time,
+                width, height, scale, centreX, centreY, free, theme, layers, lettering, language, units, marks, time,
                 shelter);
     }
 
@@ -175,7 +191,7 @@ public record View(
                 Free.ALL,
                 theme,
                 Set.of(),
-                false,
+                0,
                 "en",
                 UnitSystem.METRIC,
                 Marks.NONE,
@@ -185,7 +201,7 @@ public record View(
 
     public View shelter(CellField field) {
         return new View(
-                width, height, scale, centreX, centreY, free, theme, layers, labels, language, units, marks, seconds,
+                width, height, scale, centreX, centreY, free, theme, layers, lettering, language, units, marks, seconds,
                 field);
     }
 }

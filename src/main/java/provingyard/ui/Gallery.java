@@ -27,7 +27,6 @@ import provingyard.picture.Theme;
  */
 final class Gallery extends ScrollPane {
 
-    private static final double EM = 14;
     private static final List<Theme> THEMES = List.of(Theme.LIGHT, Theme.DARK, Theme.HIGH_CONTRAST, Theme.PROJECTOR);
     private static final List<String> STATES = List.of("", "hover", "focused", "pressed", "disabled");
     private static final List<String> ICONS =
@@ -65,7 +64,7 @@ final class Gallery extends ScrollPane {
         column.setId("gallery-" + theme.name());
         column.getStyleClass().addAll("root", "gallery-column");
         column.pseudoClassStateChanged(PseudoClass.getPseudoClass("by-keys"), true);
-        column.getStylesheets().setAll(ThemeSheet.all(theme, EM));
+        column.getStylesheets().setAll(ThemeSheet.all(theme, Shell.EM));
         column.setPrefWidth(580);
         return column;
     }

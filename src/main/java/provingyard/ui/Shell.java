@@ -57,7 +57,9 @@ public final class Shell {
     /** Set on the root while the program is used by keys. */
     private static final PseudoClass BY_KEYS = PseudoClass.getPseudoClass("by-keys");
 
-    private static final double EM = 14;
+    /** px of the root's letters at 100 %. */
+    static final double EM = 14;
+
     private static final Duration AUTOSAVE = Duration.seconds(20);
     private static final int KEEP_SECONDS = 3;
 

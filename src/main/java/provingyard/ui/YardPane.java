@@ -64,6 +64,7 @@ final class YardPane extends Pane {
     private final EventHandler<KeyEvent> layerKeys = this::layerKey;
 
     private Theme theme = Theme.LIGHT;
+    private double lettering = 1;
     private View.Free free = View.Free.ALL;
     private View view;
     private View last;
@@ -141,8 +142,10 @@ final class YardPane extends Pane {
         return still;
     }
 
-    void theme(Theme next) {
+    /** Changes the look; {@code size} is that of the plan's texts beside the theme's. */
+    void look(Theme next, double size) {
         theme = next;
+        lettering = size;
         view = null;
     }
 
@@ -200,7 +203,9 @@ final class YardPane extends Pane {
         look();
         step(running && !still.get());
         String chosen = pinned != null ? pinned.id() : model.selectedProperty().get();
-        View still = view.in(words.language(), words.units().get()).marks(Marks.NONE.select(chosen));
+        View still = view.lettering(lettering)
+                .in(words.language(), words.units().get())
+                .marks(Marks.NONE.select(chosen));
         order(still, snapshot);
         View now = still.theme(theme.under(snapshot.sky().sunAltitude()));
         drawPlan(now.seconds(seconds), snapshot);

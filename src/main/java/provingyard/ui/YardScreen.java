@@ -174,7 +174,7 @@ final class YardScreen extends StackPane {
     }
 
     void theme(Theme theme) {
-        yard.theme(theme);
+        yard.look(theme, shell.em() / Shell.EM);
         ribbon.theme(theme);
         inspector.theme(theme);
         prove.theme(theme);
