@@ -1,11 +1,14 @@
 package provingyard.picture;
 
-import java.util.Locale;
+import provingyard.quantity.Display;
+import provingyard.quantity.Show;
 import provingyard.quantity.UnitSystem;
 import provingyard.scenario.SensorKind;
 
 /** The few words and numbers that the plan writes itself, in both languages and unit systems. */
 final class Words {
+
+    private static final double MM_H_IN_M_S = 3.6e6;
 
     private Words() {}
 
@@ -34,15 +37,15 @@ final class Words {
 
     /** m/s in the view's units. */
     static String speed(double metresPerSecond, View view) {
-        return view.units() == UnitSystem.US
-                ? String.format(Locale.ROOT, "%.0f mph", metresPerSecond / 0.44704)
-                : String.format(Locale.ROOT, "%.1f m/s", metresPerSecond);
+        return display(view).text(Show.SPEED, metresPerSecond);
     }
 
     /** mm/h in the view's units. */
     static String rainRate(double millimetresPerHour, View view) {
-        return view.units() == UnitSystem.US
-                ? String.format(Locale.ROOT, "%.2f in/h", millimetresPerHour / 25.4)
-                : String.format(Locale.ROOT, "%.1f mm/h", millimetresPerHour);
+        return display(view).text(Show.RATE, millimetresPerHour / MM_H_IN_M_S);
+    }
+
+    private static Display display(View view) {
+        return Display.of(view.units(), view.language());
     }
 }
