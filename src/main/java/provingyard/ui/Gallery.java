@@ -10,9 +10,13 @@ import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
+import javafx.scene.control.MenuButton;
+import javafx.scene.control.MenuItem;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Slider;
+import javafx.scene.control.TableColumn;
+import javafx.scene.control.TableView;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.FlowPane;
@@ -20,6 +24,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import provingyard.picture.Theme;
+import provingyard.scenario.SensorKind;
 
 /**
  * Every control in every state and theme, side by side, for those who work on the program: Ctrl+Shift+G. States that a
@@ -59,13 +64,16 @@ final class Gallery extends ScrollPane {
                 titled("gallery.sliders", states(() -> new Slider(0, 10, 4))),
                 titled("gallery.settings", setting()),
                 titled("gallery.notes", note("caution"), note("wrong")),
+                titled("gallery.hints", hint()),
+                titled("gallery.menus", states(this::menu)),
+                titled("gallery.tables", table()),
                 titled("gallery.progress", progress()),
                 titled("gallery.icons", icons()));
         column.setId("gallery-" + theme.name());
         column.getStyleClass().addAll("root", "gallery-column");
         column.pseudoClassStateChanged(PseudoClass.getPseudoClass("by-keys"), true);
         column.getStylesheets().setAll(ThemeSheet.all(theme, Shell.EM));
-        column.setPrefWidth(580);
+        column.setPrefWidth(588);
         return column;
     }
 
@@ -96,11 +104,11 @@ final class Gallery extends ScrollPane {
     }
 
     private Node states(Supplier<Region> maker) {
-        HBox row = new HBox(14);
+        HBox row = new HBox(12);
         row.setAlignment(Pos.CENTER_LEFT);
         for (String state : STATES) {
             Region control = maker.get();
-            control.setPrefWidth(102);
+            control.setPrefWidth(104);
             if (control instanceof Labeled labeled && labeled.getGraphic() == null) {
                 words.bind(labeled.textProperty(), state.isEmpty() ? "gallery.rest" : "gallery." + state);
             }
@@ -171,6 +179,42 @@ final class Gallery extends ScrollPane {
         VBox box = new VBox(label);
         box.getStyleClass().add(style);
         box.setMaxWidth(280);
+        return box;
+    }
+
+    private Node hint() {
+        HintCard card = new HintCard(words, () -> {}, () -> {});
+        card.show(Hints.Hint.AFTER_RAIN);
+        card.setMaxWidth(540);
+        return card;
+    }
+
+    private Region menu() {
+        MenuButton menu = new MenuButton();
+        MenuItem item = new MenuItem();
+        words.bind(item.textProperty(), "menu.restart");
+        menu.getItems().add(item);
+        return menu;
+    }
+
+    /** A table with a row that is chosen, as the records have it. */
+    private Node table() {
+        TableView<SensorKind> table = new TableView<>();
+        TableColumn<SensorKind, String> kinds = new TableColumn<>();
+        words.bind(kinds.textProperty(), "kit.title");
+        kinds.setCellValueFactory(row -> words.live("kind." + row.getValue().name()));
+        TableColumn<SensorKind, String> names = new TableColumn<>();
+        words.bind(names.textProperty(), "gallery.icons");
+        names.setCellValueFactory(row -> words.live("sensor." + row.getValue().name()));
+        kinds.setPrefWidth(240);
+        names.setPrefWidth(280);
+        table.getColumns().add(kinds);
+        table.getColumns().add(names);
+        table.getItems().setAll(SensorKind.values());
+        table.getSelectionModel().select(1);
+        table.setPrefSize(540, 210);
+        VBox box = new VBox(table);
+        box.getStyleClass().add("records");
         return box;
     }
 

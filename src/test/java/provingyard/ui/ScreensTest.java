@@ -108,7 +108,7 @@ class ScreensTest {
     void theGallery() throws Exception {
         program.route();
         english(Theme.LIGHT);
-        sized(1280, 2000);
+        sized(1280, 3000);
         OpenProgram.ROBOT.interact(() -> program.shell().gallery());
         program.settle();
         shoot("gallery", 1);
