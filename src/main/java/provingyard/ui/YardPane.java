@@ -65,6 +65,7 @@ final class YardPane extends Pane {
 
     private Theme theme = Theme.LIGHT;
     private double lettering = 1;
+    private final Region ring = new Region();
     private View.Free free = View.Free.ALL;
     private View view;
     private View last;
@@ -101,13 +102,11 @@ final class YardPane extends Pane {
         setFocusTraversable(true);
         getStyleClass().add("yard-canvas");
         sensors.setPickOnBounds(false);
-        Region ring = new Region();
         ring.getStyleClass().add("focus-ring");
         ring.setMouseTransparent(true);
         ring.setManaged(false);
         ring.visibleProperty().bind(focusedProperty());
         getChildren().addAll(plan.node(), marks.node(), sensors, placing.over(), plate, ring);
-        layoutBoundsProperty().addListener(o -> ring.resizeRelocate(0, 0, getWidth(), getHeight()));
         Rectangle edge = new Rectangle();
         edge.widthProperty().bind(widthProperty());
         edge.heightProperty().bind(heightProperty());
@@ -167,6 +166,7 @@ final class YardPane extends Pane {
         laidWidth = w;
         laidHeight = h;
         sensors.resizeRelocate(0, 0, w, h);
+        ring.resizeRelocate(0, 0, w, h);
         placing.resize(w, h);
         view = null;
     }
