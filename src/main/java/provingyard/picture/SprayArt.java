@@ -46,7 +46,9 @@ final class SprayArt {
     void moving(Surface s) {
         if (!jets.isEmpty()) {
             streaks(s);
-            streams(s);
+            if (!view.blurred()) {
+                streams(s);
+            }
             wisps(s);
         }
     }

@@ -17,6 +17,7 @@ import provingyard.scenario.Point;
  * @param lettering size of the texts beside the theme's, 1 for just that; 0 for no texts, scale bar and north
  * @param language {@code en} or {@code es}
  * @param seconds running time of moving water; the same value draws the same pixels
+ * @param blurred whether time runs so fast that a turning stream is seen as its sector only
  * @param shelter share of the wind that comes through per cell, or null
  */
 public record View(
@@ -33,6 +34,7 @@ public record View(
         UnitSystem units,
         Marks marks,
         double seconds,
+        boolean blurred,
         CellField shelter) {
 
     /** Margins in px that lie under panels. */
@@ -65,6 +67,7 @@ public record View(
                 UnitSystem.METRIC,
                 Marks.NONE,
                 0,
+                false,
                 null);
     }
 
@@ -113,19 +116,20 @@ public record View(
                 units,
                 marks,
                 seconds,
+                blurred,
                 shelter);
     }
 
     public View theme(Theme other) {
         return new View(
                 width, height, scale, centreX, centreY, free, other, layers, lettering, language, units, marks, seconds,
-                shelter);
+                blurred, shelter);
     }
 
     public View layers(Set<Layer> shown) {
         return new View(
                 width, height, scale, centreX, centreY, free, theme, shown, lettering, language, units, marks, seconds,
-                shelter);
+                blurred, shelter);
     }
 
     /** The same without texts, scale bar and north, or with them in the theme's size. */
@@ -137,7 +141,7 @@ public record View(
     public View lettering(double size) {
         return new View(
                 width, height, scale, centreX, centreY, free, theme, layers, size, language, units, marks, seconds,
-                shelter);
+                blurred, shelter);
     }
 
     /** Whether texts are written. */
@@ -165,19 +169,27 @@ public record View(
                 system,
                 marks,
                 seconds,
+                blurred,
                 shelter);
     }
 
     public View marks(Marks other) {
         return new View(
                 width, height, scale, centreX, centreY, free, theme, layers, lettering, language, units, other, seconds,
-                shelter);
+                blurred, shelter);
     }
 
     public View seconds(double time) {
         return new View(
                 width, height, scale, centreX, centreY, free, theme, layers, lettering, language, units, marks, time,
-                shelter);
+                blurred, shelter);
+    }
+
+    /** The same while time runs so fast that turning streams blur, or not. */
+    public View blurred(boolean fast) {
+        return new View(
+                width, height, scale, centreX, centreY, free, theme, layers, lettering, language, units, marks, seconds,
+                fast, shelter);
     }
 
     /** The same without what ground and canopies do not depend on. */
@@ -196,12 +208,13 @@ public record View(
                 UnitSystem.METRIC,
                 Marks.NONE,
                 0,
+                false,
                 null);
     }
 
     public View shelter(CellField field) {
         return new View(
                 width, height, scale, centreX, centreY, free, theme, layers, lettering, language, units, marks, seconds,
-                field);
+                blurred, field);
     }
 }

@@ -208,11 +208,15 @@ final class YardPane extends Pane {
                 .marks(Marks.NONE.select(chosen));
         order(still, snapshot);
         View now = still.theme(theme.under(snapshot.sky().sunAltitude()));
-        drawPlan(now.seconds(seconds), snapshot);
+        drawPlan(now.seconds(seconds).blurred(blurred(running)), snapshot);
         drawNames(now);
         drawMarks(now.marks(markings(chosen)), snapshot);
         placing.pulse(now.marks(markings(chosen)));
         say(snapshot);
+    }
+
+    private boolean blurred(boolean running) {
+        return running && model.speedProperty().get().minutesPerSecond() > Speed.SIXTY.minutesPerSecond();
     }
 
     /** Whether the picture shows all that was asked of it so far. */

@@ -156,6 +156,22 @@ class MovingTest {
         assertFalse(Arrays.equals(air(sky(6, 5), 2), air(sky(6, 5), 2.05)));
     }
 
+    /** How bright moving water is on black. */
+    private static long brightness(boolean blurred) {
+        Java2DSurface s = new Java2DSurface(640, 400);
+        s.fill(Path.rectangle(0, 0, 640, 400), Colour.BLACK);
+        YardPainter.moving(s, SHAPES, VIEW.seconds(1).blurred(blurred), DemoYard.snapshot(CLINIC, false));
+        return Arrays.stream(s.image().getRGB(0, 0, 640, 400, null, 0, 640))
+                .mapToLong(p -> p & 0xFF)
+                .sum();
+    }
+
+    @Test
+    void turningStreamsAreLeftToTheirSectorsWhileTimeFlies() {
+        assertTrue(brightness(true) > 0, "streaks stay");
+        assertTrue(brightness(true) < brightness(false), "the streams are gone");
+    }
+
     @Test
     void evenTheHeaviestWeatherIsFewPoints() {
         List<Integer> counts = new ArrayList<>();
