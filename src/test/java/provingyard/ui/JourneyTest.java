@@ -5,16 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.concurrent.TimeUnit;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
-import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.testfx.api.FxRobot;
-import org.testfx.api.FxToolkit;
 import org.testfx.util.WaitForAsyncUtils;
 import provingyard.scenario.SensorKind;
 import provingyard.setup.Placement;
@@ -22,28 +19,23 @@ import provingyard.setup.Placement;
 /** A trainee's way through the window: open a site, place and set a sensor, undo, live the season, read the result. */
 class JourneyTest {
 
-    private static final FxRobot ROBOT = new FxRobot();
+    private static final FxRobot ROBOT = OpenProgram.ROBOT;
+    private static OpenProgram program;
     private static Shell shell;
 
     @BeforeAll
     static void window() throws Exception {
-        Stage stage = FxToolkit.registerPrimaryStage();
-        FxToolkit.setupFixture(() -> {
-            shell = new Shell(ProvingYardApp.sites(), 1280, 720);
-            stage.setScene(shell.scene());
-            stage.show();
-        });
+        program = OpenProgram.show(1280, 720);
+        shell = program.shell();
     }
 
     @AfterAll
     static void close() throws Exception {
-        FxToolkit.setupFixture(() -> shell.close());
-        FxToolkit.cleanupStages();
+        program.close();
     }
 
     private static void until(String what, java.util.function.BooleanSupplier holds) throws Exception {
-        WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, () -> holds.getAsBoolean());
-        assertTrue(holds.getAsBoolean(), what);
+        OpenProgram.until(what, holds);
     }
 
     private static boolean isShown(String query) {

@@ -1,6 +1,7 @@
 package provingyard.ui;
 
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
 import javafx.scene.image.ImageView;
 import javafx.stage.Stage;
@@ -119,6 +120,14 @@ final class OpenProgram {
 
     static void until(BooleanSupplier holds) throws Exception {
         WaitForAsyncUtils.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS, holds::getAsBoolean);
+    }
+
+    static void until(String what, BooleanSupplier holds) throws Exception {
+        try {
+            until(holds);
+        } catch (TimeoutException e) {
+            throw new AssertionError("waited in vain: " + what, e);
+        }
     }
 
     /** Waits until the window has done what was asked and has drawn some pulses. */

@@ -6,13 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import javafx.scene.Node;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.TableView;
 import javafx.scene.input.KeyCode;
-import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.MethodOrderer;
@@ -21,46 +19,34 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestMethodOrder;
 import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
-import org.testfx.api.FxToolkit;
 import org.testfx.util.WaitForAsyncUtils;
 import provingyard.quantity.UnitSystem;
 import provingyard.scenario.SensorKind;
-import provingyard.scenario.Sites;
 import provingyard.setup.Placement;
-import provingyard.setup.References;
 
 /** The ribbon's keys, the tests of placed sensors and the controller's records, in the window. */
 @TestMethodOrder(MethodOrderer.OrderAnnotation.class)
 class SheetsTest {
 
-    private static final FxRobot ROBOT = new FxRobot();
+    private static final FxRobot ROBOT = OpenProgram.ROBOT;
+    private static OpenProgram program;
     private static Shell shell;
     private static YardModel model;
 
     @BeforeAll
     static void window() throws Exception {
-        Stage stage = FxToolkit.registerPrimaryStage();
-        FxToolkit.setupFixture(() -> {
-            shell = new Shell(ProvingYardApp.sites(), 1280, 720);
-            stage.setScene(shell.scene());
-            stage.show();
-            shell.open(Sites.open("quillback-clinic").orThrow());
-        });
-        until("the yard opens", () -> shell.yard() != null && shell.yard().getScene() != null);
-        model = shell.yard().model();
-        ROBOT.interact(() ->
-                model.decide("step.open", References.textbook(model.scenario()).orElseThrow()));
+        program = OpenProgram.show(1280, 720);
+        shell = program.shell();
+        model = program.open(States.CLINIC, States.textbook(States.CLINIC));
     }
 
     @AfterAll
     static void close() throws Exception {
-        FxToolkit.setupFixture(() -> shell.close());
-        FxToolkit.cleanupStages();
+        program.close();
     }
 
     private static void until(String what, BooleanSupplier holds) throws Exception {
-        WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, holds::getAsBoolean);
-        assertTrue(holds.getAsBoolean(), what);
+        OpenProgram.until(what, holds);
     }
 
     private static Node node(String query) {

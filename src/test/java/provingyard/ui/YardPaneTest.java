@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
-import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
 import javafx.animation.AnimationTimer;
@@ -14,60 +13,48 @@ import javafx.scene.Node;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
-import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.testfx.api.FxRobot;
-import org.testfx.api.FxToolkit;
 import org.testfx.util.WaitForAsyncUtils;
 import provingyard.picture.Layer;
-import provingyard.scenario.Sites;
 
 /** The plan in the window: still when time stands, layers and plates by keys. */
 class YardPaneTest {
 
-    private static final FxRobot ROBOT = new FxRobot();
+    private static final FxRobot ROBOT = OpenProgram.ROBOT;
 
     /** A windy shower in the evening. */
     private static final long SHOWER = 2567;
 
+    private static OpenProgram program;
     private static Shell shell;
     private static YardPane yard;
     private static YardModel model;
 
     @BeforeAll
     static void window() throws Exception {
-        Stage stage = FxToolkit.registerPrimaryStage();
-        FxToolkit.setupFixture(() -> {
-            shell = new Shell(ProvingYardApp.sites(), 1280, 720);
-            stage.setScene(shell.scene());
-            stage.show();
-            shell.open(Sites.open("tansy-row").orThrow());
-        });
-        until("the yard opens", () -> shell.yard() != null);
+        program = OpenProgram.show(1280, 720);
+        shell = program.shell();
+        model = program.open(States.TANSY_ROW, States.clockAlone());
         yard = shell.yard().yard();
-        model = shell.yard().model();
         ROBOT.interact(() -> {
             model.speed(Speed.REAL);
-            model.player().show(SHOWER);
             yard.requestFocus();
         });
-        until(
-                "the shower is shown",
-                () -> model.frameProperty().get().snapshot().tick() == SHOWER);
+        program.at(model, SHOWER);
+        program.untilTheYardIsDrawn();
         pulses(60);
     }
 
     @AfterAll
     static void close() throws Exception {
-        FxToolkit.setupFixture(() -> shell.close());
-        FxToolkit.cleanupStages();
+        program.close();
     }
 
     private static void until(String what, BooleanSupplier holds) throws Exception {
-        WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, holds::getAsBoolean);
-        assertTrue(holds.getAsBoolean(), what);
+        OpenProgram.until(what, holds);
     }
 
     /** Waits for so many pulses of the window. */
