@@ -412,11 +412,40 @@ final class Pavement {
         }
         int[] slots = IntStream.range(0, count).filter(s -> wet[s]).toArray();
         double[] wetIce = Arrays.stream(slots).mapToDouble(s -> ice[s]).toArray();
+        return new Frost(slotOf, classes.classOf, dryIce(), slots, wetIce);
+    }
+
+    /** Ice in m on the dry cells of each class. */
+    private double[] dryIce() {
         double[] dryIce = new double[dryCells.length];
         for (int k = 0; k < dryIce.length; k++) {
             dryIce[k] = dryCells[k] > 0 ? dry(k).ice(place(k)) : 0;
         }
-        return new Frost(slotOf, classes.classOf, dryIce, slots, wetIce);
+        return dryIce;
+    }
+
+    /** Whether one of some slots carries at least so many mm of ice. */
+    boolean iced(int[] slots, double mm) {
+        double[] dryIce = dryIce();
+        for (int s : slots) {
+            if (1000 * (wet[s] ? ice[s] : dryIce[classes.classOf[s]]) >= mm) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** How many of some slots carry at least so many mm of ice, and so many more than in a frost. */
+    int icedBeyond(int[] slots, double mm, Frost frost) {
+        double[] dryIce = dryIce();
+        int iced = 0;
+        for (int s : slots) {
+            double here = 1000 * (wet[s] ? ice[s] : dryIce[classes.classOf[s]]);
+            if (here >= mm && here - frost.mmOfSlot(s) >= mm) {
+                iced++;
+            }
+        }
+        return iced;
     }
 
     /** Whether any cell carries ice. */
