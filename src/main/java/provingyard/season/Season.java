@@ -407,7 +407,8 @@ public final class Season {
         if (sprays && spray == null) {
             spray = site.spraying().dry();
         }
-        Spraying.Landing landing = sprays ? site.spraying().land(flows, forcing, windFrom, spray) : Spraying.Landing.NONE;
+        Spraying.Landing landing =
+                sprays ? site.spraying().land(flows, forcing, windFrom, spray) : Spraying.Landing.NONE;
         tally.minute(
                 flows.supply() * SECONDS, landing.lost(), landing.beyond(), landing.paved(), flows.leaked() * SECONDS);
         return landing.watering();
