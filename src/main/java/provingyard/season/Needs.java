@@ -200,7 +200,8 @@ public sealed interface Needs {
         open[zone] = true;
         WaterFlows flows = site.waterworks().flows(open, true, 0);
         MinuteForcing calm = Course.forcing(NIGHT);
-        Watering landed = site.spraying().land(flows, calm, 0).watering();
+        Watering landed =
+                site.spraying().land(flows, calm, 0, site.spraying().dry()).watering();
         double[] depth = new double[site.yard().cells()];
         for (int c = 0; landed != null && c < depth.length; c++) {
             depth[c] = landed.depth(c);

@@ -71,6 +71,9 @@ public final class Season {
     private long acting;
     private WaterFlows flows;
     private boolean sprays;
+    /** Where each minute's water lands, in place of the last one's: made when first needed, and never a copy's. */
+    private Watering spray;
+
     private SensorFaults troubles = SensorFaults.NONE;
     private SetUp setUp;
     private double spent;
@@ -401,7 +404,11 @@ public final class Season {
 
     /** Lets this minute's water fly and land; null when nothing runs. */
     private Watering water(MinuteForcing forcing, double windFrom) {
-        Spraying.Landing landing = sprays ? site.spraying().land(flows, forcing, windFrom) : Spraying.Landing.NONE;
+        if (sprays && spray == null) {
+            spray = site.spraying().dry();
+        }
+        Spraying.Landing landing =
+                sprays ? site.spraying().land(flows, forcing, windFrom, spray) : Spraying.Landing.NONE;
         tally.minute(
                 flows.supply() * SECONDS, landing.lost(), landing.beyond(), landing.paved(), flows.leaked() * SECONDS);
         return landing.watering();

@@ -57,9 +57,18 @@ final class Spraying {
                 || Arrays.stream(flows.drips()).anyMatch(f -> f > LEAST_FLOW);
     }
 
-    /** Lets a minute's water land; some head or drip line {@link #runs}. */
-    Landing land(WaterFlows flows, MinuteForcing weather, double windFrom) {
-        Watering landed = Watering.none(cells.count());
+    /** A watering to let minutes' water land in, one after the other. */
+    Watering dry() {
+        return Watering.none(cells.count());
+    }
+
+    /**
+     * Lets a minute's water land; some head or drip line {@link #runs}.
+     *
+     * @param landed what it lands in; holds this minute's water alone afterwards
+     */
+    Landing land(WaterFlows flows, MinuteForcing weather, double windFrom, Watering landed) {
+        landed.clear();
         SprayFate fate = new SprayFate();
         SprayAir air = SprayAir.of(weather, windFrom);
         for (int h = 0; h < flows.heads().length; h++) {

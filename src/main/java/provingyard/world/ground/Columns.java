@@ -115,7 +115,8 @@ final class Columns {
         return lost[k];
     }
 
-    private boolean anyColder(double celsius) {
+    /** Whether some surface is colder; that of a column without cells counts as well. */
+    boolean anyColder(double celsius) {
         double[] surfaces = t[0];
         for (int k = 0; k < count; k++) {
             if (surfaces[k] < celsius) {

@@ -33,10 +33,14 @@ public final class Frost {
 
     /** Ice on a cell in mm of water; 0 where it is not paved. */
     public double mm(int cell) {
-        if (slotOf == null || slotOf[cell] < 0) {
+        return slotOf == null || slotOf[cell] < 0 ? 0 : mmOfSlot(slotOf[cell]);
+    }
+
+    /** Ice on a paved slot in mm of water. */
+    double mmOfSlot(int slot) {
+        if (wetSlots == null) {
             return 0;
         }
-        int slot = slotOf[cell];
         int at = Arrays.binarySearch(wetSlots, slot);
         return 1000 * (at >= 0 ? wetIce[at] : dryIce[classOf[slot]]);
     }

@@ -58,7 +58,7 @@ public final class Ground {
         pavement = new Pavement(cells, settings.deepGround());
         RunoffWay way = new RunoffWay(cells, soil.slotOf, pavement.slotOf);
         pass = new WaterPass(way, soil, pavement, settings.supply());
-        pavedOf = pavedOf(cells);
+        pavedOf = pavedOf(cells, pavement.slotOf);
         double off = 0;
         for (int c = 0; c < cells.count(); c++) {
             off += bare(c) ? 1 : 1 - cells.rainShare()[c];
@@ -289,32 +289,22 @@ public final class Ground {
 
     /** Whether some cell of a plan's surface carries at least 0.1 mm of ice, from whatever water. */
     public boolean iced(int surface) {
-        for (int c : surface < pavedOf.length ? pavedOf[surface] : new int[0]) {
-            if (iceMm(c) >= 1000 * ICED) {
-                return true;
-            }
-        }
-        return false;
+        return surface < pavedOf.length && pavement.iced(pavedOf[surface], 1000 * ICED);
     }
 
     /** Area in m2 of a plan's surface with at least 0.1 mm of ice from watering. */
     public double icedArea(int surface, Frost twin) {
-        int iced = 0;
-        for (int c : surface < pavedOf.length ? pavedOf[surface] : new int[0]) {
-            double here = iceMm(c);
-            if (here >= 1000 * ICED && here - twin.mm(c) >= 1000 * ICED) {
-                iced++;
-            }
-        }
+        int iced = surface < pavedOf.length ? pavement.icedBeyond(pavedOf[surface], 1000 * ICED, twin) : 0;
         return iced * cells.area();
     }
 
-    /** Paved cells of each of the plan's surfaces, in order. */
-    private static int[][] pavedOf(GroundCells cells) {
+    /** Slots of the paved cells of each of the plan's surfaces. */
+    private static int[][] pavedOf(GroundCells cells, int[] slotOf) {
         int surfaces = Arrays.stream(cells.surface()).max().orElse(-1) + 1;
         return IntStream.range(0, surfaces)
                 .mapToObj(s -> IntStream.range(0, cells.count())
                         .filter(c -> cells.paved(c) && cells.surface()[c] == s)
+                        .map(c -> slotOf[c])
                         .toArray())
                 .toArray(int[][]::new);
     }

@@ -33,6 +33,10 @@ final class Pavement {
 
     private final Columns[] dryColumns;
     private final Columns[] wetColumns;
+    /** The columns that each class's dry and wet sides lie in. */
+    private final Columns[] dryOf;
+
+    private final Columns[] wetOf;
     private final int[] dryCells;
     private final int[] wetCells;
     /** Cells of each class that came under water, or dried, since the columns were last joined. */
@@ -52,6 +56,9 @@ final class Pavement {
     private final double[][] takenUp;
     private boolean pouring;
     private boolean frozen;
+    /** Sum of {@code wetCells}. */
+    private int allWet;
+
     private double deep;
     private int sinceDry;
     private int sinceWet;
@@ -82,6 +89,8 @@ final class Pavement {
                 Arrays.stream(classes.exposures).map(e -> new double[e.classes]).toArray(double[][]::new);
         dryColumns = columns(deepGround);
         wetColumns = columns(deepGround);
+        dryOf = ofClasses(dryColumns);
+        wetOf = ofClasses(wetColumns);
         deep = deepGround;
     }
 
@@ -89,6 +98,10 @@ final class Pavement {
         return Arrays.stream(classes.exposures)
                 .map(e -> new Columns(e.classes, e.slab, e.paving.emissivity(), temperature))
                 .toArray(Columns[]::new);
+    }
+
+    private Columns[] ofClasses(Columns[] ofExposures) {
+        return Arrays.stream(classes.exposureOf).mapToObj(e -> ofExposures[e]).toArray(Columns[]::new);
     }
 
     private Pavement(Pavement from) {
@@ -101,6 +114,8 @@ final class Pavement {
         wet = from.wet.clone();
         dryColumns = Arrays.stream(from.dryColumns).map(Columns::copy).toArray(Columns[]::new);
         wetColumns = Arrays.stream(from.wetColumns).map(Columns::copy).toArray(Columns[]::new);
+        dryOf = ofClasses(dryColumns);
+        wetOf = ofClasses(wetColumns);
         dryCells = from.dryCells.clone();
         wetCells = from.wetCells.clone();
         joining = from.joining.clone();
@@ -113,6 +128,7 @@ final class Pavement {
         takenUp = Arrays.stream(from.takenUp).map(double[]::clone).toArray(double[][]::new);
         pouring = from.pouring;
         frozen = from.frozen;
+        allWet = from.allWet;
         deep = from.deep;
         sinceDry = from.sinceDry;
         sinceWet = from.sinceWet;
@@ -170,11 +186,11 @@ final class Pavement {
     }
 
     private Columns dry(int k) {
-        return dryColumns[classes.exposureOf[k]];
+        return dryOf[k];
     }
 
     private Columns wet(int k) {
-        return wetColumns[classes.exposureOf[k]];
+        return wetOf[k];
     }
 
     /** The cells that came under water bring the heat of their class's dry column along. */
@@ -183,6 +199,7 @@ final class Pavement {
             if (joining[k] > 0) {
                 wet(k).join(place(k), wetCells[k], joining[k], dry(k));
                 wetCells[k] += joining[k];
+                allWet += joining[k];
                 dryCells[k] -= joining[k];
                 joining[k] = 0;
                 if (dryCells[k] == 0) {
@@ -203,6 +220,7 @@ final class Pavement {
                 dry.cover(place, dry.film(place) * share, dry.ice(place) * share);
                 dryCells[k] += joining[k];
                 wetCells[k] -= joining[k];
+                allWet -= joining[k];
                 joining[k] = 0;
             }
         }
@@ -216,7 +234,7 @@ final class Pavement {
             joinWet();
             mixPoured();
         }
-        boolean anyWet = anyWet();
+        boolean anyWet = allWet > 0;
         sinceWet = anyWet ? sinceWet + 1 : 0;
         boolean dryDue = sinceDry >= BEAT;
         boolean wetDue = anyWet && (sinceWet >= BEAT || wetAndCold());
@@ -249,16 +267,20 @@ final class Pavement {
         pouring = false;
     }
 
-    private boolean anyWet() {
-        for (int cells : wetCells) {
-            if (cells > 0) {
+    private boolean wetAndCold() {
+        return anyCold(wetColumns) && anyWetClassCold();
+    }
+
+    private static boolean anyCold(Columns[] columns) {
+        for (Columns some : columns) {
+            if (some.anyColder(COLD)) {
                 return true;
             }
         }
         return false;
     }
 
-    private boolean wetAndCold() {
+    private boolean anyWetClassCold() {
         for (int k = 0; k < wetCells.length; k++) {
             if (wetCells[k] > 0 && wet(k).surface(place(k)) < COLD) {
                 return true;
@@ -390,11 +412,40 @@ final class Pavement {
         }
         int[] slots = IntStream.range(0, count).filter(s -> wet[s]).toArray();
         double[] wetIce = Arrays.stream(slots).mapToDouble(s -> ice[s]).toArray();
+        return new Frost(slotOf, classes.classOf, dryIce(), slots, wetIce);
+    }
+
+    /** Ice in m on the dry cells of each class. */
+    private double[] dryIce() {
         double[] dryIce = new double[dryCells.length];
         for (int k = 0; k < dryIce.length; k++) {
             dryIce[k] = dryCells[k] > 0 ? dry(k).ice(place(k)) : 0;
         }
-        return new Frost(slotOf, classes.classOf, dryIce, slots, wetIce);
+        return dryIce;
+    }
+
+    /** Whether one of some slots carries at least so many mm of ice. */
+    boolean iced(int[] slots, double mm) {
+        double[] dryIce = dryIce();
+        for (int s : slots) {
+            if (1000 * (wet[s] ? ice[s] : dryIce[classes.classOf[s]]) >= mm) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** How many of some slots carry at least so many mm of ice, and so many more than in a frost. */
+    int icedBeyond(int[] slots, double mm, Frost frost) {
+        double[] dryIce = dryIce();
+        int iced = 0;
+        for (int s : slots) {
+            double here = 1000 * (wet[s] ? ice[s] : dryIce[classes.classOf[s]]);
+            if (here >= mm && here - frost.mmOfSlot(s) >= mm) {
+                iced++;
+            }
+        }
+        return iced;
     }
 
     /** Whether any cell carries ice. */

@@ -5,6 +5,7 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicReferenceArray;
 import provingyard.numeric.Deterministic;
 import provingyard.scenario.Catalogue;
 import provingyard.scenario.Catalogue.Nozzle;
@@ -32,10 +33,16 @@ public final class Sprinklers {
     private final List<Head> heads;
     private final List<Nozzle> nozzles = new ArrayList<>();
     private final List<Landing> lines = new ArrayList<>();
-    private final Map<Long, Landing> landings = new ConcurrentHashMap<>();
+    /** Landings by wind speed and bearing as far as asked for, of each head at each of its classes of pressure. */
+    private final Map<Long, AtomicReferenceArray<Landing>> landings = new ConcurrentHashMap<>();
+    /** What each head did at the pressure asked for last: it is the same from minute to minute of a run. */
+    private final AtomicReferenceArray<Pressed> lately;
 
     /** A kernel with its shares on plants, paving and buildings, and the places that it reaches. */
     private record Landing(SprayKernel kernel, double[] byKind, BitSet places) {}
+
+    /** A head at a pressure in Pa: mean drop diameter in m, and its landings by wind. */
+    private record Pressed(double pressure, double drop, AtomicReferenceArray<Landing> byWind) {}
 
     /** Heads and drip lines of a plumbing, in its order; nozzles by their id in the catalogue. */
     public Sprinklers(Plumbing plumbing, Catalogue catalogue, GroundCells cells) {
@@ -45,6 +52,7 @@ public final class Sprinklers {
             placeOf[cells.order()[i]] = i;
         }
         heads = List.copyOf(plumbing.heads());
+        lately = new AtomicReferenceArray<>(heads.size());
         for (Head head : heads) {
             nozzles.add(catalogue.nozzles().stream()
                     .filter(n -> n.id().equals(head.nozzle()))
@@ -95,12 +103,16 @@ public final class Sprinklers {
 
     /** Share of a head's flow that drifts off or evaporates before it lands; none of a bubbler's. */
     public double lossShare(int head, double pressure, SprayAir air) {
-        return drips(head) ? 0 : SprayLoss.share(air.wind(), air.humidity(), air.sunAltitude(), drop(head, pressure));
+        return lossShare(head, pressed(head, pressure), air);
+    }
+
+    private double lossShare(int head, Pressed pressed, SprayAir air) {
+        return drips(head) ? 0 : SprayLoss.share(air.wind(), air.humidity(), air.sunAltitude(), pressed.drop());
     }
 
     /** Where a head's water lands at a pressure (Pa) in a wind. */
     public SprayKernel kernel(int head, double pressure, double wind, double windFrom) {
-        return landing(head, pressure, wind, windFrom).kernel();
+        return landing(head, pressed(head, pressure), wind, windFrom).kernel();
     }
 
     /**
@@ -109,8 +121,9 @@ public final class Sprinklers {
      * @param pressure at the head in Pa
      */
     public void spray(int head, double volume, double pressure, SprayAir air, Watering landed, SprayFate fate) {
-        double lost = volume * lossShare(head, pressure, air);
-        Landing landing = landing(head, pressure, air.wind(), air.windFrom());
+        Pressed pressed = pressed(head, pressure);
+        double lost = volume * lossShare(head, pressed, air);
+        Landing landing = landing(head, pressed, air.wind(), air.windFrom());
         landed.add(landing.kernel(), volume - lost, cells.area(), landing.places());
         fate.add(volume, lost, landing.kernel(), landing.byKind());
     }
@@ -142,18 +155,36 @@ public final class Sprinklers {
         return nozzles.get(head).throwing() == Throw.DRIP;
     }
 
-    private Landing landing(int head, double pressure, double wind, double windFrom) {
-        long tenths = Math.min(
+    private Pressed pressed(int head, double pressure) {
+        Pressed known = lately.get(head);
+        if (known == null || known.pressure() != pressure) {
+            long key = head * 100L + tenths(head, pressure);
+            known = new Pressed(
+                    pressure,
+                    drop(head, pressure),
+                    landings.computeIfAbsent(key, k -> new AtomicReferenceArray<>((FASTEST + 1) * BEARINGS)));
+            lately.set(head, known);
+        }
+        return known;
+    }
+
+    /** Class of a pressure: tenths of the design pressure. */
+    private long tenths(int head, double pressure) {
+        return Math.min(
                 HIGHEST,
                 Math.max(1, Math.round(10 * pressure / nozzles.get(head).pressure())));
+    }
+
+    private Landing landing(int head, Pressed pressed, double wind, double windFrom) {
         long speed = drips(head) ? 0 : Math.min(FASTEST, Math.max(0, Math.round(wind)));
         long bearing = speed == 0 ? 0 : Math.floorMod(Math.round(windFrom * BEARINGS / 360), BEARINGS);
-        long key = ((head * 100L + tenths) * 100 + speed) * BEARINGS + bearing;
-        Landing known = landings.get(key);
+        int blown = (int) (speed * BEARINGS + bearing);
+        Landing known = pressed.byWind().get(blown);
         if (known == null) {
-            double classPressure = tenths * nozzles.get(head).pressure() / 10;
-            known = landing(pattern(head, classPressure).kernel(cells, speed, bearing * 360.0 / BEARINGS));
-            landings.put(key, known);
+            double pressure =
+                    tenths(head, pressed.pressure()) * nozzles.get(head).pressure() / 10;
+            known = landing(pattern(head, pressure).kernel(cells, speed, bearing * 360.0 / BEARINGS));
+            pressed.byWind().set(blown, known);
         }
         return known;
     }

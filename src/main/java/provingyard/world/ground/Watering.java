@@ -1,5 +1,6 @@
 package provingyard.world.ground;
 
+import java.util.Arrays;
 import java.util.BitSet;
 
 /** Irrigation that landed within one minute: its depth on each cell, and which places of the runoff's way it reached. */
@@ -22,6 +23,12 @@ public final class Watering {
     /** Depths in m on each cell. */
     public static Watering of(double[] depth) {
         return new Watering(depth, null);
+    }
+
+    /** Takes all water away, so that another minute's may land here; of what was made by {@link #none} alone. */
+    public void clear() {
+        Arrays.fill(depth, 0);
+        places.clear();
     }
 
     /** Adds a volume (m3) that lands by a kernel on cells of an area (m2), which reach the given places. */

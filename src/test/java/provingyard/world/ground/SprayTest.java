@@ -213,6 +213,32 @@ public class SprayTest {
         assertTrue(reached[cells.nx() + 1], "drip or spray reaches it");
     }
 
+    /** Pressures of one class and of another, in turn: each time the head has to forget what it did before. */
+    @Tag("unit")
+    @Test
+    void whatFlewBeforeChangesNothing() {
+        GroundCells cells = Plots.of(0.5, 0, "wwwwwwww", "llllllrr", "llllllrr", "llllllll");
+        Sprinklers used = heads(cells, List.of(), head(2, 1, "spray", 0, 360));
+        Watering landed = Watering.none(cells.count());
+        for (double pressure : new double[] {207e3, 209e3, 120e3, 209e3, 209e3}) {
+            landed.clear();
+            SprayFate fate = new SprayFate();
+            used.spray(0, 0.05, pressure, DAWN, landed, fate);
+            Watering alone = Watering.none(cells.count());
+            SprayFate aloneFate = new SprayFate();
+            heads(cells, List.of(), head(2, 1, "spray", 0, 360)).spray(0, 0.05, pressure, DAWN, alone, aloneFate);
+            assertEquals(aloneFate.drift(), fate.drift(), 0, pressure + " Pa");
+            assertEquals(aloneFate.overspray(), fate.overspray(), 0, pressure + " Pa");
+            assertEquals(alone.places(), landed.places(), pressure + " Pa");
+            for (int c = 0; c < cells.count(); c++) {
+                assertEquals(alone.depth(c), landed.depth(c), 0, pressure + " Pa, cell " + c);
+            }
+        }
+        landed.clear();
+        assertTrue(
+                landed.places().isEmpty() && IntStream.range(0, cells.count()).allMatch(c -> landed.depth(c) == 0));
+    }
+
     @Tag("unit")
     @Test
     void uniformityOfKnownDepths() {
