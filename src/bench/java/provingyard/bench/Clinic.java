@@ -1,7 +1,10 @@
 package provingyard.bench;
 
+import java.time.LocalTime;
+import java.util.List;
 import provingyard.scenario.Scenario;
 import provingyard.scenario.Sites;
+import provingyard.scenario.WeatherPlan;
 import provingyard.scenario.YardPlan;
 import provingyard.season.Season;
 import provingyard.season.Site;
@@ -42,6 +45,36 @@ record Clinic(Site site, SetUp setUp, int days) {
                 yard.hollows(),
                 yard.furnishings());
         return of(s.with(s.catalogue(), cut, s.faults()), days);
+    }
+
+    /** The shipped site under the same eight autumn days again and again, so that no month is harder than another. */
+    static Clinic repeating(int days) {
+        Scenario s = scenario();
+        WeatherPlan.Source source = new WeatherPlan.Source(
+                WeatherPlan.SourceKind.SCRIPTED,
+                null,
+                null,
+                s.weather().source().dewPointBelowMinimum(),
+                null,
+                2,
+                week());
+        return of(s.under(new WeatherPlan(source, List.of())), days);
+    }
+
+    private static List<WeatherPlan.Day> week() {
+        return List.of(
+                day(14, 4, 0, 0.9, 2),
+                day(12, -1, 0, 1, 1),
+                day(11, 3, 0.004, 0.2, 4),
+                day(13, 6, 0.012, 0.1, 5),
+                day(10, 1, 0, 0.7, 3),
+                day(8, -3, 0, 1, 1),
+                day(9, 0, 0, 0.6, 2),
+                day(12, 5, 0.002, 0.3, 3));
+    }
+
+    private static WeatherPlan.Day day(double high, double low, double rain, double sunshine, double wind) {
+        return new WeatherPlan.Day(high, low, rain, rain > 0 ? LocalTime.of(14, 0) : null, 6 * 3600, sunshine, wind);
     }
 
     private static Clinic of(Scenario scenario, int days) {

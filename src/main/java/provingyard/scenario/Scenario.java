@@ -42,6 +42,16 @@ public record Scenario(
 
     /** The same site with another catalogue, plan and faults. */
     public Scenario with(Catalogue otherCatalogue, YardPlan otherYard, List<FaultPlan> otherFaults) {
+        return with(weather, otherCatalogue, otherYard, otherFaults);
+    }
+
+    /** The same site under other weather. */
+    public Scenario under(WeatherPlan otherWeather) {
+        return with(otherWeather, catalogue, yard, faults);
+    }
+
+    private Scenario with(
+            WeatherPlan otherWeather, Catalogue otherCatalogue, YardPlan otherYard, List<FaultPlan> otherFaults) {
         return new Scenario(
                 format,
                 id,
@@ -52,7 +62,7 @@ public record Scenario(
                 lesson,
                 place,
                 season,
-                weather,
+                otherWeather,
                 otherCatalogue,
                 otherYard,
                 plumbing,
