@@ -15,6 +15,10 @@ public record Display(UnitSystem system, String language) {
 
     private static final String SPACE = "\u00a0";
     private static final String MINUS = "\u2212";
+    /** The only unit that is a word and not a sign. */
+    private static final String PULSES = "pulses";
+
+    private static final String PULSES_IN_SPANISH = "pulsos";
     private static final double SQUARE_FEET = 1 / 0.09290304;
     private static final double MINUTE = 60;
     private static final double HOUR = 3600;
@@ -58,6 +62,9 @@ public record Display(UnitSystem system, String language) {
     /** The unit, such as {@code ft} or {@code m²}. */
     public String unit(Show show) {
         String symbol = show.symbol(system);
+        if (show == Show.PULSES) {
+            return "es".equals(language) ? symbol.replace(PULSES, PULSES_IN_SPANISH) : symbol;
+        }
         boolean power = symbol.matches("(m|mm|ft|in)[23]");
         return power ? symbol.replace('2', '\u00b2').replace('3', '\u00b3') : symbol;
     }
@@ -88,7 +95,9 @@ public record Display(UnitSystem system, String language) {
         if (show == Show.ICE) {
             throw new IllegalArgumentException("nobody types " + show);
         }
-        String text = "es".equals(language) ? typed.replaceFirst("(?<=\\d),(?=\\d)", ".") : typed;
+        String text = "es".equals(language)
+                ? typed.replaceFirst("(?<=\\d),(?=\\d)", ".").replace(PULSES_IN_SPANISH, PULSES)
+                : typed;
         return Quantities.parse(show.dimension(), text, unitOf(show));
     }
 

@@ -36,6 +36,7 @@ class DisplayTest {
         "DURATION, 864000, 10 d, 10 d, 10 d",
         "FRACTION, 0.8, 80 %, 80 %, 80 %",
         "LENGTH, NaN, –, –, –",
+        "PULSES, 10.67, 40.39 pulses/gal, 10.67 pulses/L, '10,67 pulsos/L'",
     })
     void suitsUnitsAndLanguage(Show show, double inner, String us, String metric, String spanish) {
         assertEquals(us, US.text(show, inner).replace('\u00a0', ' '));
@@ -68,5 +69,11 @@ class DisplayTest {
 
     private static double inner(Parsed parsed) {
         return assertInstanceOf(Value.class, parsed).inner();
+    }
+
+    @Test
+    void theWordForPulsesIsReadInTheLanguageInWhichItIsShown() {
+        Parsed typed = SPANISH.read(Show.PULSES, "40,39 pulsos/gal");
+        assertEquals(40.39 / 3.785411784, ((Parsed.Value) typed).inner(), 1e-9);
     }
 }
