@@ -1,5 +1,6 @@
 package provingyard.ui;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -131,6 +132,7 @@ final class ResultSheet extends VBox {
         if (mark.isEmpty()) {
             body.getChildren().add(searching());
         }
+        notProven().ifPresent(body.getChildren()::add);
         if (!note.isEmpty()) {
             Label notKept = new Label(words.say(note));
             notKept.setWrapText(true);
@@ -166,6 +168,23 @@ final class ResultSheet extends VBox {
         HBox box = new HBox(20, number, text);
         box.setAlignment(Pos.CENTER_LEFT);
         return box;
+    }
+
+    /** Names the sensors that nobody tested under their last settings; empty where all were. */
+    private Optional<Label> notProven() {
+        SensorNames names = new SensorNames(model, words);
+        List<String> left = model.unproven().stream().map(names::of).toList();
+        if (left.isEmpty()) {
+            return Optional.empty();
+        }
+        Label said = new Label(words.say("result.notProven", String.join(", ", left)));
+        said.setId("not-proven");
+        said.setWrapText(true);
+        said.setGraphic(IconNode.of("caution", 16));
+        said.getStyleClass().add("caution");
+        said.setMaxWidth(Double.MAX_VALUE);
+        said.setMinHeight(Region.USE_PREF_SIZE);
+        return Optional.of(said);
     }
 
     /** A score outside 0 to 100 is shown at the end of the scale, with a word why. */

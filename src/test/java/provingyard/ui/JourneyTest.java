@@ -91,6 +91,11 @@ class JourneyTest {
         until("the result is read", () -> ROBOT.lookup("#score").tryQuery().isPresent());
         Label score = ROBOT.lookup("#score").queryAs(Label.class);
         assertFalse(score.getText().isBlank());
+        until(
+                "what was not proven is named",
+                () -> ROBOT.lookup("#not-proven").tryQuery().isPresent());
+        Label notProven = ROBOT.lookup("#not-proven").queryAs(Label.class);
+        assertTrue(notProven.getText().contains("Rain sensor"), notProven.getText());
         assertTrue(model.frameProperty().get().snapshot().ledger().water().closure() < 1e-9);
     }
 }
