@@ -53,7 +53,7 @@ public final class Season {
     private final double storeAtStart;
     private final Ground ground;
     private final Course.Twin twin;
-    private final StoredHeat.Series heat;
+    private final StoredHeat.Whole heat;
     private final SeasonSurroundings surroundings;
     private final Tally tally;
     private final LeakLog leakLog;
@@ -94,7 +94,7 @@ public final class Season {
         ground = start.copy();
         twin = new Course.Twin(course);
         storeAtStart = ground.totals().store();
-        heat = course.heat();
+        heat = course.heat().whole();
         surroundings = new SeasonSurroundings(site, ground);
         tally = new Tally();
         leakLog = new LeakLog(scenario, faults);
@@ -314,7 +314,7 @@ public final class Season {
     }
 
     /** The heat of walls after each minute. */
-    StoredHeat.Series heat() {
+    StoredHeat.Whole heat() {
         return heat;
     }
 

@@ -1,5 +1,6 @@
 package provingyard.world.weather;
 
+import java.lang.ref.SoftReference;
 import provingyard.numeric.Deterministic;
 
 /**
@@ -38,25 +39,53 @@ public final class StoredHeat {
         this.first = first;
     }
 
-    /** The walls' heat after each minute of a weather; immutable, 64 bytes a minute. */
+    /**
+     * The walls' heat after each minute of a weather, 64 bytes a minute; given up where memory is short, and then worked
+     * out again. Safe for several threads.
+     */
     public static final class Series {
 
-        private final double[] kelvin;
+        private final WeatherSeries weather;
+        private SoftReference<double[]> kept = new SoftReference<>(null);
 
-        private Series(double[] kelvin) {
-            this.kelvin = kelvin;
+        private Series(WeatherSeries weather) {
+            this.weather = weather;
         }
 
-        /** Lives through a weather with walls that begin as cold as the air. */
+        /** Walls that begin as cold as the air. */
         public static Series of(WeatherSeries weather) {
-            Series series = new Series(new double[SIDES * weather.ticks()]);
+            return new Series(weather);
+        }
+
+        /** All of it, for as long as somebody holds it. */
+        public synchronized Whole whole() {
+            double[] kelvin = kept.get();
+            if (kelvin == null) {
+                kelvin = lived(weather);
+                kept = new SoftReference<>(kelvin);
+            }
+            return new Whole(kelvin);
+        }
+
+        private static double[] lived(WeatherSeries weather) {
+            Whole whole = new Whole(new double[SIDES * weather.ticks()]);
             StoredHeat last = none();
             for (int tick = 0; tick < weather.ticks(); tick++) {
-                StoredHeat next = series.after(tick);
+                StoredHeat next = whole.after(tick);
                 next.follow(last, weather.at(tick));
                 last = next;
             }
-            return series;
+            return whole.kelvin;
+        }
+    }
+
+    /** The heat after each minute; immutable. */
+    public static final class Whole {
+
+        private final double[] kelvin;
+
+        private Whole(double[] kelvin) {
+            this.kelvin = kelvin;
         }
 
         /** The heat after a minute. */

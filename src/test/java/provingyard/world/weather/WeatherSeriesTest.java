@@ -308,7 +308,7 @@ public class WeatherSeriesTest {
     @Test
     void heatOfWallsIsLivedMinuteByMinute() {
         WeatherSeries weather = cases().iterator().next().of(3);
-        StoredHeat.Series series = StoredHeat.Series.of(weather);
+        StoredHeat.Whole series = StoredHeat.Series.of(weather).whole();
         StoredHeat heat = StoredHeat.none();
         double most = 0;
         for (int tick = 0; tick < weather.ticks(); tick++) {
