@@ -29,7 +29,8 @@ public final class Charts {
         double reach = score.best() == null
                 ? 1
                 : Math.max(1.02, Math.min(1.25, score.best().share()));
-        double right = score.best() == null ? width - 40 : width - 96;
+        double half = Math.max(40, widest(s, score.mark()) / 2);
+        double right = score.best() == null ? width - half : width - Math.max(half, 14 + widest(s, score.best()));
         double unit = right / reach;
         double y = 12;
         double you = unit * Math.max(0, Math.min(1, score.you().share()));
@@ -109,6 +110,12 @@ public final class Charts {
         }
         double left = names + 18;
         double scale = Math.max(0, width - left - value - 10) / (kept + wasted);
+        // Its title stands left of the zero line, however little was kept.
+        double words = s.textWidth(keptTitle, FontRole.STRONG, 13) + 8;
+        if (left + kept * scale < words) {
+            scale = Math.max(0, width - words - value - 10) / wasted;
+            left = words - kept * scale;
+        }
         double zero = left + kept * scale;
         TextStyle title = TextStyle.of(FontRole.STRONG, 13, theme.at(Tone.INK_2));
         s.text(keptTitle, zero - 8, 12, title.end());

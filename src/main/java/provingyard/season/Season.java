@@ -308,6 +308,16 @@ public final class Season {
         return new Season(site, streams, course, faults, days, changes.get(0).setUp());
     }
 
+    /** The same weather, events and faults before their first minute, under another set-up. */
+    public Season beside(SetUp other) {
+        return new Season(site, streams, course, faults, (int) (end / MINUTES_A_DAY), other);
+    }
+
+    /** The seed that it is lived with. */
+    public long seed() {
+        return streams.seed();
+    }
+
     /** The weather of a minute. */
     Weather weather(long minute) {
         return weather.at(minute);

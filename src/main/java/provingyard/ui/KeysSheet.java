@@ -77,7 +77,7 @@ final class KeysSheet extends VBox {
         not.getStyleClass().addAll("small", "ink2");
         not.setMinHeight(Region.USE_PREF_SIZE);
         HBox.setHgrow(not, Priority.ALWAYS);
-        Button shut = new Button(words.say("result.close"));
+        Button shut = new Button(words.say("sheet.close"));
         shut.setId("keys-close");
         shut.setMinWidth(Region.USE_PREF_SIZE);
         shut.setOnAction(e -> close.run());
