@@ -57,8 +57,14 @@ record Decisions(List<Season.Change> changes, List<Long> rearms) {
 
     /** Whether a choice was all the time as a set-up has it. */
     boolean same(Choice choice, SetUp other, Schedule sites) {
-        boolean byHand = choice == Choice.FLOW && !rearms.isEmpty();
-        return !byHand && changes.stream().allMatch(c -> same(choice, c.setUp(), other, sites));
+        return !(choice == Choice.FLOW && rearmedAFlowWatch())
+                && changes.stream().allMatch(c -> same(choice, c.setUp(), other, sites));
+    }
+
+    /** Without a flow sensor there was nothing to re-arm. */
+    private boolean rearmedAFlowWatch() {
+        return !rearms.isEmpty()
+                && changes.stream().anyMatch(c -> !c.setUp().of(SensorKind.FLOW).isEmpty());
     }
 
     private static boolean same(Choice choice, SetUp one, SetUp other, Schedule sites) {
