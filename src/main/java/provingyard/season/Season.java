@@ -304,8 +304,13 @@ public final class Season {
 
     /** The same season before its first minute, with the set-up that held then. */
     Season fromTheBeginning() {
+        return afresh(changes.get(0).setUp());
+    }
+
+    /** The same weather, events and faults before the first minute, under another set-up; safe for several threads. */
+    public Season afresh(SetUp first) {
         int days = (int) (end / MINUTES_A_DAY);
-        return new Season(site, streams, course, faults, days, changes.get(0).setUp());
+        return new Season(site, streams, course, faults, days, first);
     }
 
     /** The same weather, events and faults before their first minute, under another set-up. */

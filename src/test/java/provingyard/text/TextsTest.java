@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import provingyard.scenario.SensorKind;
 import provingyard.score.Loss;
 import provingyard.score.Score;
+import provingyard.study.Choice;
 
 class TextsTest {
 
@@ -135,6 +136,9 @@ class TextsTest {
         }
         for (SensorKind kind : SensorKind.values()) {
             assertTrue(Texts.of("ui", "en").has("sensor." + kind.name()), kind.name());
+        }
+        for (Choice choice : Choice.values()) {
+            assertTrue(Texts.of("cli", "en").has("choice." + choice.name()), choice.name());
         }
     }
 }
