@@ -239,6 +239,11 @@ public final class Season {
         return List.copyOf(events);
     }
 
+    /** Events from an index on; valid until the next minute is lived. */
+    List<SeasonEvent> eventsFrom(int index) {
+        return Collections.unmodifiableList(events.subList(index, events.size()));
+    }
+
     /** How many events there were so far. */
     public int eventCount() {
         return events.size();
@@ -304,18 +309,13 @@ public final class Season {
 
     /** The same season before its first minute, with the set-up that held then. */
     Season fromTheBeginning() {
-        return afresh(changes.get(0).setUp());
+        return beside(changes.get(0).setUp());
     }
 
     /** The same weather, events and faults before the first minute, under another set-up; safe for several threads. */
-    public Season afresh(SetUp first) {
+    public Season beside(SetUp first) {
         int days = (int) (end / MINUTES_A_DAY);
         return new Season(site, streams, course, faults, days, first);
-    }
-
-    /** The same weather, events and faults before their first minute, under another set-up. */
-    public Season beside(SetUp other) {
-        return new Season(site, streams, course, faults, (int) (end / MINUTES_A_DAY), other);
     }
 
     /** The seed that it is lived with. */
@@ -336,6 +336,47 @@ public final class Season {
     /** What the world is like around the sensors in the last minute lived. */
     SeasonSurroundings surroundings() {
         return surroundings;
+    }
+
+    /** What the sensors show since the last minute lived. */
+    Readings readings() {
+        return readings;
+    }
+
+    /** What flows since the last minute lived. */
+    WaterFlows flows() {
+        return flows;
+    }
+
+    /** What the controller wanted in the last minute lived. */
+    Commands commands() {
+        return commands;
+    }
+
+    /** Whether some sensor breaks at some time of the season. */
+    boolean sensorsBreak() {
+        return faults.begins().stream()
+                .anyMatch(b -> SensorTroubles.isOne(site.scenario().faults().get(b.fault())));
+    }
+
+    /** What drifted and flew beside the plants so far. */
+    Tally tally() {
+        return tally;
+    }
+
+    /** The leaks so far. */
+    LeakLog leakLog() {
+        return leakLog;
+    }
+
+    /** The iced walks so far. */
+    IceLog iceLog() {
+        return iceLog;
+    }
+
+    /** Where irrigation's water went so far. */
+    Ledger.Irrigation irrigation() {
+        return tally.irrigation(ground, twin.sumsAfter(tick));
     }
 
     /** What the watched flow sensor showed in each zone's last ended run. */
@@ -485,7 +526,7 @@ public final class Season {
     public Ledger ledger() {
         return new Ledger(
                 tally.water(ground, storeAtStart),
-                tally.irrigation(ground, twin.after(tick)),
+                irrigation(),
                 iceLog.ice(),
                 new Ledger.Plants(
                         ground.dryAreaDays(),

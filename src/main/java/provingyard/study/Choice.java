@@ -34,7 +34,8 @@ public enum Choice {
         return Arrays.stream(values()).filter(c -> c.isOpen(scenario)).toList();
     }
 
-    private boolean isOpen(Scenario scenario) {
+    /** Whether a lesson leaves it to the trainee. */
+    public boolean isOpen(Scenario scenario) {
         return kind == null
                 ? !scenario.locks().schedule()
                 : scenario.kit().item(kind) != null

@@ -1,11 +1,11 @@
 package provingyard.study;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import provingyard.scenario.Costs;
 import provingyard.scenario.SeasonPlan;
 import provingyard.score.Loss;
+import provingyard.season.Chronicle;
 import provingyard.season.Outcome;
 import provingyard.season.Season;
 import provingyard.season.Site;
@@ -51,9 +51,10 @@ public final class Debriefing {
                 clock,
                 markCame,
                 mark,
-                List.of(),
+                Chronicle.of(lived),
+                Moments.of(lived),
                 Optional.empty(),
-                List.of(),
+                Optional.empty(),
                 Optional.empty(),
                 learner);
     }

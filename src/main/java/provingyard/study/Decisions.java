@@ -83,7 +83,7 @@ record Decisions(List<Season.Change> changes, List<Long> rearms) {
 
     /** Lives them under the weather, events and faults of a season, as long as that one was lived. */
     Season live(Season under) {
-        Season season = under.afresh(changes.get(0).setUp());
+        Season season = under.beside(changes.get(0).setUp());
         Set<Long> byHand = new TreeSet<>(rearms);
         int next = 1;
         while (season.tick() < under.tick()) {

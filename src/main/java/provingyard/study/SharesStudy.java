@@ -8,7 +8,6 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.function.ToDoubleFunction;
 import provingyard.scenario.Scenario;
-import provingyard.scenario.SensorKind;
 import provingyard.score.Loss;
 import provingyard.season.Season;
 import provingyard.setup.SetUp;
@@ -43,22 +42,13 @@ public final class SharesStudy {
         for (Choice choice : Choice.values()) {
             boolean same = decisions.same(choice, mark, scenario.schedule());
             // What a lesson locks is the same in all set-ups that it takes; in others it must not be lost.
-            if (!same || isOpen(choice, scenario)) {
+            if (!same || choice.isOpen(scenario)) {
                 open.add(choice);
             }
             if (!same) {
                 players.add(choice);
             }
         }
-    }
-
-    /** Whether a lesson leaves a choice to the trainee. */
-    static boolean isOpen(Choice choice, Scenario scenario) {
-        Optional<SensorKind> kind = choice.kind();
-        return kind.isEmpty()
-                ? !scenario.locks().schedule()
-                : scenario.kit().item(kind.get()) != null
-                        && !scenario.locks().sensors().contains(kind.get());
     }
 
     /**

@@ -110,7 +110,7 @@ public final class WorthStudy {
         for (SensorKind kind : SensorKind.values()) {
             boolean known =
                     placed(kind) || reference.map(r -> !r.of(kind).isEmpty()).orElse(false);
-            if (known && SharesStudy.isOpen(Choice.of(kind), site.scenario())) {
+            if (known && Choice.of(kind).isOpen(site.scenario())) {
                 kinds.add(kind);
             }
         }

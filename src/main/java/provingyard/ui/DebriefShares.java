@@ -19,6 +19,7 @@ import provingyard.study.Choice;
 import provingyard.study.Debrief;
 import provingyard.study.Shares;
 import provingyard.study.Worth;
+import provingyard.study.WorthStudy;
 
 /** What each choice cost against the mark, as signed bars, and beside it what each kind of sensor is worth on the site. */
 final class DebriefShares {
@@ -105,7 +106,12 @@ final class DebriefShares {
         } else {
             grid.add(quiet("–"), 1, line);
         }
-        choice.kind().ifPresent(kind -> worth(grid, line, kind, debrief.worth()));
+        choice.kind()
+                .ifPresent(kind -> worth(
+                        grid,
+                        line,
+                        kind,
+                        debrief.worth().map(WorthStudy.Result::kinds).orElse(List.of())));
     }
 
     private void worth(GridPane grid, int line, SensorKind kind, List<Worth> all) {

@@ -1,19 +1,23 @@
 package provingyard.ui;
 
-import java.util.List;
 import java.util.Optional;
+import provingyard.scenario.SeasonPlan;
+import provingyard.score.Loss;
 import provingyard.season.Season;
-import provingyard.study.Amounts;
 import provingyard.study.Debrief;
 import provingyard.study.Debriefing;
 import provingyard.study.Mark;
 import provingyard.study.MarkStore;
 import provingyard.study.Progress;
 import provingyard.study.Shares;
-import provingyard.study.Worth;
+import provingyard.study.SharesStudy;
+import provingyard.study.WorthStudy;
 
 /** Asks the simulator. */
 final class LiveStudy implements SeasonStudy {
+
+    /** Draws of the climate over which worth is found: some ten seconds for the largest site. */
+    private static final int DRAWS = 12;
 
     @Override
     public Optional<Mark> mark(Season lived) {
@@ -27,11 +31,15 @@ final class LiveStudy implements SeasonStudy {
 
     @Override
     public Shares shares(Season lived, Mark mark, Progress progress) {
-        return new Shares(Amounts.NONE, List.of());
+        SeasonPlan plan = lived.site().scenario().season();
+        boolean own =
+                lived.over() && lived.seed() == plan.seed() && lived.outcome().days() == plan.days();
+        Optional<Loss> known = own ? Optional.of(mark.own().mark()) : Optional.empty();
+        return SharesStudy.of(lived, mark.setUp(), known, progress);
     }
 
     @Override
-    public List<Worth> worth(Season lived, Optional<Mark> mark, Progress progress) {
-        return List.of();
+    public WorthStudy.Result worth(Season lived, Optional<Mark> mark, Progress progress) {
+        return WorthStudy.of(lived.site(), lived.setUp(), mark.map(Mark::setUp), DRAWS, progress);
     }
 }

@@ -1,13 +1,12 @@
 package provingyard.ui;
 
-import java.util.List;
 import java.util.Optional;
 import provingyard.season.Season;
 import provingyard.study.Debrief;
 import provingyard.study.Mark;
 import provingyard.study.Progress;
 import provingyard.study.Shares;
-import provingyard.study.Worth;
+import provingyard.study.WorthStudy;
 
 /** What a debrief asks of the many seasons behind it; each question may take seconds and is asked off the window's thread. */
 interface SeasonStudy {
@@ -22,5 +21,5 @@ interface SeasonStudy {
     Shares shares(Season lived, Mark mark, Progress progress);
 
     /** What each kind of sensor is worth on the site. */
-    List<Worth> worth(Season lived, Optional<Mark> mark, Progress progress);
+    WorthStudy.Result worth(Season lived, Optional<Mark> mark, Progress progress);
 }

@@ -26,12 +26,18 @@ import provingyard.study.Mark;
 import provingyard.study.MarkStore;
 import provingyard.study.Progress;
 import provingyard.study.Shares;
+import provingyard.study.WholeWorth;
 import provingyard.study.Worth;
+import provingyard.study.WorthStudy;
 
 /** A debrief comes together step by step, keeps what the trainee said, and gives up what nobody waits for any more. */
 class DebriefModelTest {
 
+    private static final Worth.Span NOTHING = new Worth.Span(0, 0, 0);
     private static final Shares SHARES = new Shares(Amounts.NONE, List.of());
+
+    private static final WorthStudy.Result WORTH =
+            new WorthStudy.Result(List.of(), new WholeWorth(0, NOTHING, NOTHING, NOTHING, 1, 1), 0);
 
     private final Site site = Site.of(Sites.open("tansy-row").orThrow());
     private final Deque<Runnable> work = new ArrayDeque<>();
@@ -63,8 +69,8 @@ class DebriefModelTest {
         }
 
         @Override
-        public List<Worth> worth(Season lived, Optional<Mark> known, Progress progress) {
-            return List.of();
+        public WorthStudy.Result worth(Season lived, Optional<Mark> known, Progress progress) {
+            return WORTH;
         }
     };
 
