@@ -3,6 +3,7 @@ package provingyard.ui;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -143,7 +144,14 @@ final class DebriefPlan extends Region {
                 .layers(EnumSet.noneOf(Layer.class))
                 .labels(false)
                 .in(words.language(), words.units().get())
-                .marks(Marks.NONE.ghosts(ghosts(order.debrief())));
+                .marks(Marks.NONE.ghosts(ghosts(order.debrief())).iced(iced(order.debrief())));
+    }
+
+    private static List<String> iced(Debrief debrief) {
+        return debrief.chronicle().icedByWalk().entrySet().stream()
+                .filter(e -> e.getValue() > 0)
+                .map(Map.Entry::getKey)
+                .toList();
     }
 
     /** The mark's sensors that stand elsewhere than the trainee's, or that the trainee has not. */

@@ -19,6 +19,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import provingyard.picture.Theme;
 import provingyard.study.Debrief;
@@ -52,6 +53,7 @@ final class DebriefScreen extends BorderPane {
     private final Words words;
     private final DebriefModel debriefs;
     private final Acts acts;
+    private final MomentSayings sayings;
     private final DebriefPlan plan;
     private final DebriefMoments moments;
     private final MarkSearchBox search;
@@ -74,8 +76,9 @@ final class DebriefScreen extends BorderPane {
         setId("debrief");
         getStyleClass().add("debrief");
         setVisible(false);
+        sayings = new MomentSayings(words, model.scenario());
         plan = new DebriefPlan(words);
-        moments = new DebriefMoments(words, new MomentSayings(words, model.scenario()), acts::to);
+        moments = new DebriefMoments(words, sayings, acts::to);
         search = new MarkSearchBox(model, words, debriefs::found, onFailure);
         setTop(top());
         for (ScrollPane pane : List.of(scroll, leftScroll)) {
@@ -159,10 +162,10 @@ final class DebriefScreen extends BorderPane {
         DebriefModel.State state = debriefs.stateProperty().get();
         Debrief debrief = state.debrief();
         if (debrief == null) {
-            head.getChildren().setAll(waiting(words.say("result.wait"), -1));
-            left.getChildren().clear();
-            rest.getChildren().clear();
-            arrange();
+            HBox wait = waiting(words.say("result.wait"), -1);
+            wait.setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
+            setCenter(new StackPane(wait));
+            beside = null;
             return;
         }
         double lettering = em / Shell.EM;
@@ -183,6 +186,12 @@ final class DebriefScreen extends BorderPane {
         List<Node> sections = new ArrayList<>();
         sections.add(section("debrief.water", "", new DebriefWater(words, theme, lettering).chart(debrief)));
         sections.add(shares(state, debrief));
+        new DebriefIce(words, theme, lettering, sayings)
+                .section(debrief)
+                .ifPresent(body -> sections.add(section("ice.title", "ice.hint", body)));
+        new DebriefLeaks(words, sayings)
+                .section(debrief)
+                .ifPresent(body -> sections.add(section("leaks.title", "", body)));
         notProven().ifPresent(sections::add);
         rest.getChildren().setAll(sections);
         arrange();

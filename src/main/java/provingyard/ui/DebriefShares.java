@@ -46,10 +46,12 @@ final class DebriefShares {
         bar.setMinWidth(200);
         grid.getColumnConstraints()
                 .addAll(name, bar, column(HPos.LEFT, false), column(HPos.RIGHT, false), column(HPos.RIGHT, false));
-        head(grid, 1, "debrief.costGain");
         head(grid, 3, "debrief.savesYear");
         head(grid, 4, "debrief.payback");
         ShareBar.Scale scale = scale(debrief.shares());
+        if (debrief.shares().isPresent()) {
+            grid.add(ShareBar.head(scale, small("debrief.cost"), small("debrief.gained")), 1, 0);
+        }
         int line = 1;
         for (Choice choice : Choice.open(debrief.season().site().scenario())) {
             grid.add(new Hairline(), 0, line++, 5, 1);
@@ -65,21 +67,28 @@ final class DebriefShares {
         return column;
     }
 
-    private static ShareBar.Scale scale(Optional<Shares> shares) {
+    private ShareBar.Scale scale(Optional<Shares> shares) {
         double lost = 0;
         double gained = 0;
+        String longest = "";
         for (Shares.Share share : shares.map(Shares::shares).orElse(List.of())) {
-            lost = Math.max(lost, share.cost().money());
-            gained = Math.max(gained, -share.cost().money());
+            double cost = share.cost().money();
+            lost = Math.max(lost, cost);
+            gained = Math.max(gained, -cost);
+            longest = signed(cost).length() > longest.length() ? signed(cost) : longest;
         }
-        return new ShareBar.Scale(lost, gained);
+        return new ShareBar.Scale(lost, gained, longest);
     }
 
     private void head(GridPane grid, int column, String key) {
+        grid.add(small(key), column, 0);
+    }
+
+    private Label small(String key) {
         Label label = new Label(words.say(key));
         label.getStyleClass().addAll("small", "ink2");
         label.setMinWidth(Region.USE_PREF_SIZE);
-        grid.add(label, column, 0);
+        return label;
     }
 
     private void row(GridPane grid, int line, Choice choice, Debrief debrief, ShareBar.Scale scale) {

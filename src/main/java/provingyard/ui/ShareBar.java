@@ -4,6 +4,7 @@ import javafx.geometry.HPos;
 import javafx.geometry.VPos;
 import javafx.scene.control.Label;
 import javafx.scene.layout.Region;
+import javafx.scene.text.Text;
 
 /**
  * A signed amount around a zero line that all bars of a list share: what was lost fills to the left, what was gained
@@ -20,14 +21,23 @@ final class ShareBar extends Region {
      *
      * @param lost largest amount lost
      * @param gained largest amount gained
+     * @param longest the longest of the values' texts
      */
-    record Scale(double lost, double gained) {}
+    record Scale(double lost, double gained, String longest) {
+
+        /** Share of the room between the values that lies left of zero. */
+        double left() {
+            double span = lost + gained;
+            return span <= 0 ? 0.5 : lost / span;
+        }
+    }
 
     private final double value;
     private final Scale scale;
     private final Region bar = new Region();
     private final Region zero = new Region();
     private final Label text;
+    private final Text measure;
 
     /**
      * A bar.
@@ -41,11 +51,46 @@ final class ShareBar extends Region {
         text = new Label(shown);
         text.getStyleClass().add("strong");
         text.getStyleClass().add(value > 0 ? "share-lost-text" : value < 0 ? "share-gained-text" : "ink2");
+        measure = new Text(scale.longest());
+        measure.fontProperty().bind(text.fontProperty());
         bar.getStyleClass().add(value > 0 ? "share-lost" : "share-gained");
         bar.setVisible(value != 0);
         zero.getStyleClass().add("share-zero");
         getChildren().addAll(bar, text, zero);
         setMinWidth(60);
+    }
+
+    /** Names of both sides over the bars of a list. */
+    static Region head(Scale scale, Label lost, Label gained) {
+        return new Region() {
+            {
+                getChildren().addAll(lost, gained);
+                setMinWidth(60);
+            }
+
+            @Override
+            protected double computePrefHeight(double width) {
+                return lost.prefHeight(-1);
+            }
+
+            @Override
+            protected void layoutChildren() {
+                Text longest = new Text(scale.longest());
+                longest.setFont(lost.getFont());
+                double at = zero(getWidth(), longest.getLayoutBounds().getWidth() * 1.25, scale);
+                double wide = lost.prefWidth(-1);
+                // Where there is no room before the zero line, both stand after it.
+                double x = Math.max(0, at - GAP - wide);
+                layoutInArea(lost, x, 0, wide, getHeight(), 0, HPos.LEFT, VPos.CENTER);
+                double after = Math.max(at + GAP, x + wide + 2 * GAP);
+                layoutInArea(gained, after, 0, gained.prefWidth(-1), getHeight(), 0, HPos.LEFT, VPos.CENTER);
+            }
+        };
+    }
+
+    private static double zero(double width, double longest, Scale scale) {
+        double room = longest + 2 * GAP;
+        return Math.round(room + Math.max(0, width - 2 * room) * scale.left());
     }
 
     @Override
@@ -65,17 +110,15 @@ final class ShareBar extends Region {
 
     @Override
     protected void layoutChildren() {
-        double room = Math.ceil(text.prefWidth(-1)) + GAP;
-        double widest = Math.max(room, 76);
-        double span = Math.max(1e-9, scale.lost() + scale.gained());
-        double free = Math.max(0, getWidth() - 2 * widest);
-        double at = Math.round(widest + free * scale.lost() / span);
-        double mid = getHeight() / 2;
-        double width = Math.abs(value) < 1e-9 ? 0 : Math.max(LEAST, Math.round(free * Math.abs(value) / span));
+        double longest = measure.getLayoutBounds().getWidth();
+        double at = zero(getWidth(), longest, scale);
+        double free = Math.max(0, getWidth() - 2 * (longest + 2 * GAP));
+        double most = Math.max(1e-9, scale.lost() + scale.gained());
+        double width = value == 0 ? 0 : Math.max(LEAST, Math.round(free * Math.abs(value) / most));
         zero.resizeRelocate(at - 1, 0, 2, getHeight());
-        bar.resizeRelocate(value > 0 ? at - width : at + 1, Math.round(mid - THICK / 2), width, THICK);
-        double textWidth = room - GAP;
-        double x = value > 0 || value == 0 ? at - width - GAP - textWidth : at + 1 + width + GAP;
-        layoutInArea(text, x, 0, textWidth, getHeight(), 0, HPos.LEFT, VPos.CENTER);
+        bar.resizeRelocate(value > 0 ? at - width : at + 1, Math.round((getHeight() - THICK) / 2), width, THICK);
+        double wide = Math.ceil(text.prefWidth(-1));
+        double x = value < 0 ? at + 1 + width + GAP : at - width - GAP - wide;
+        layoutInArea(text, x, 0, wide, getHeight(), 0, HPos.LEFT, VPos.CENTER);
     }
 }
