@@ -14,7 +14,8 @@ import provingyard.study.SharesStudy;
 
 /**
  * What each of the clinic's five choices cost: 31 seasons beside the trainee's own, on all cores. The floor is one season
- * on one core, so that the ratio says how much of the cores is used: on two at best 16.
+ * on one core. The ratio is at best about 34 by the number of cores, since seasons between careless and textbook take a
+ * tenth longer than the textbook's; on a busy machine it is more.
  */
 @State(Scope.Benchmark)
 public class SharesBench {

@@ -53,7 +53,7 @@ final class SharesCommand implements Callable<Integer> {
         Site ready = Site.of(scenario.get());
         Optional<Mark> mark = MarkStore.find(ready);
         if (mark.isEmpty()) {
-            err.println(texts.say("shares.noMark", site));
+            err.println(texts.say("bad.noMarkYet", site));
             return Main.BAD_INPUT;
         }
         Optional<SetUp> setUp = inputs.setUp(setUpName, ready);

@@ -59,12 +59,16 @@ final class WorthCommand implements Callable<Integer> {
             return Main.BAD_INPUT;
         }
         Site ready = Site.of(scenario.get());
+        Optional<SetUp> mark = MarkStore.find(ready).map(Mark::setUp);
+        if ("mark".equals(setUpName) && mark.isEmpty()) {
+            err.println(texts.say("bad.noMarkYet", site));
+            return Main.BAD_INPUT;
+        }
         Optional<SetUp> setUp = inputs.setUp(setUpName, ready);
-        return setUp.isEmpty() ? Main.BAD_INPUT : worth(ready, setUp.get(), texts);
+        return setUp.isEmpty() ? Main.BAD_INPUT : worth(ready, setUp.get(), mark, texts);
     }
 
-    private int worth(Site ready, SetUp setUp, Texts texts) {
-        Optional<SetUp> mark = MarkStore.find(ready).map(Mark::setUp);
+    private int worth(Site ready, SetUp setUp, Optional<SetUp> mark, Texts texts) {
         WorthStudy.Result found = WorthStudy.of(ready, setUp, mark, draws, Progress.SILENT);
         WorthResult result = new WorthResult(ready.scenario(), setUpName, found);
         Display display = Display.of(common.units(), common.language());

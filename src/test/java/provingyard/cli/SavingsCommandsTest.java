@@ -76,13 +76,15 @@ class SavingsCommandsTest {
     }
 
     @Test
-    void withoutAMarkThereAreNoShares() throws IOException {
+    void withoutAMarkThereIsNothingToCompareWith() throws IOException {
         String own = Files.readString(Path.of("scenarios/tansy-row.json"));
         Path other = Files.writeString(home.resolve("row.json"), own.replace("\"tansy-row\"", "\"no-mark-row\""));
-        Shell shell = Shell.type("shares", other.toString(), "--setup", "textbook");
-        assertEquals(Main.BAD_INPUT, shell.code());
-        assertEquals("", shell.out());
-        assertTrue(shell.err().contains("run " + other + " --search"), shell.err());
+        for (String line : List.of("shares " + other + " --setup textbook", "worth " + other + " --setup mark")) {
+            Shell shell = Shell.type(line.split(" "));
+            assertEquals(Main.BAD_INPUT, shell.code());
+            assertEquals("", shell.out());
+            assertTrue(shell.err().contains("run " + other + " --search"), shell.err());
+        }
     }
 
     @Test

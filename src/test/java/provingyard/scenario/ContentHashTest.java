@@ -38,7 +38,7 @@ class ContentHashTest {
         String text = ScenarioReaderTest.complete();
         String cell = "\"cell\": \"2 ft\"";
         assertEquals(2, text.split(cell, -1).length);
-        String same = text.replace(cell, "\"cell\" :\n \"24 in\"");
+        String same = text.replace(cell, "\"cell\" :\n \"0.6096 m\"");
         String other = text.replace(cell, "\"cell\": \"2.5 ft\"");
         String known = ScenarioReader.read("a.json", text).orThrow().contentHash();
         assertEquals(known, ScenarioReader.read("b.json", same).orThrow().contentHash());
