@@ -17,7 +17,7 @@ import provingyard.study.WorthStudy;
 final class LiveStudy implements SeasonStudy {
 
     /** Draws of the climate over which worth is found: some ten seconds for the largest site. */
-    private static final int DRAWS = 12;
+    private static final int DRAWS = 24;
 
     @Override
     public Optional<Mark> mark(Season lived) {

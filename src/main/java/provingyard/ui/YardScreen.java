@@ -122,6 +122,8 @@ final class YardScreen extends StackPane {
         frame.setTop(new VBox(new TopBar(model, words, shell::route, shell::help, menu()), strip));
         frame.setBottom(ribbon);
         getChildren().addAll(frame, veil(), records, prove, commit, debrief);
+        // What lies wholly under the debrief need neither be drawn nor read out.
+        frame.visibleProperty().bind(debrief.visibleProperty().not());
         StackPane.setMargin(commit, new Insets(MARGIN));
         StackPane.setMargin(records, new Insets(MARGIN));
         StackPane.setMargin(prove, new Insets(MARGIN));
@@ -482,6 +484,10 @@ final class YardScreen extends StackPane {
 
     YardModel model() {
         return model;
+    }
+
+    DebriefModel.State debriefs() {
+        return debriefs.stateProperty().get();
     }
 
     YardPane yard() {

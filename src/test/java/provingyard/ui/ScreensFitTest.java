@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Scene;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
@@ -106,6 +107,29 @@ class ScreensFitTest {
             OpenProgram.ROBOT.push(KeyCode.ESCAPE);
             program.settle();
         }
+        expectNone(faults);
+    }
+
+    @Test
+    void theDebriefAndTheQuestionBeforeIt() throws Exception {
+        YardModel model = program.open(States.CLINIC, States.careless(States.CLINIC));
+        model.player().show(Long.MAX_VALUE);
+        OpenProgram.until(
+                "the trainee is asked",
+                () -> OpenProgram.ROBOT.lookup("#commit-RAIN").query().isFocused());
+        program.settle();
+        List<String> faults = new ArrayList<>();
+        look(faults, "question");
+        OpenProgram.ROBOT.clickOn("#commit-FREEZE").clickOn("#commit-why").write("It hangs by the warm vent");
+        OpenProgram.ROBOT.clickOn("#commit-go");
+        OpenProgram.until(
+                "all is worked out", () -> program.shell().yard().debriefs().stage() == DebriefModel.Stage.DONE);
+        program.settle();
+        look(faults, "debrief");
+        OpenProgram.ROBOT.interact(
+                () -> OpenProgram.ROBOT.lookup("#moment-0").<Button>query().fire());
+        program.settle();
+        look(faults, "moment");
         expectNone(faults);
     }
 

@@ -33,6 +33,10 @@ final class States {
         return References.textbook(scenario(site)).orElseThrow();
     }
 
+    static SetUp careless(String site) {
+        return References.careless(scenario(site)).orElseThrow();
+    }
+
     static SetUp clockAlone() {
         return SetUp.CLOCK_ALONE;
     }
