@@ -204,11 +204,19 @@ public record Chronicle(
             sprayed = Map.copyOf(sprayed);
         }
 
-        /** Tick of the hour in which the rain of an hour or the last one before began, after 24 h without any. */
+        /**
+         * Tick of the hour in which the last rain before a tick began, after 24 h without any; the tick itself where none
+         * fell so far.
+         */
         public long since(long tick) {
-            int hour = hour(tick);
-            int begin = hour;
-            for (int h = hour; h > 0 && begin - h <= DRY_HOURS; h--) {
+            int begin = hour(tick);
+            while (begin > 0 && open[begin] <= open[begin - 1]) {
+                begin--;
+            }
+            if (begin == 0) {
+                return tick;
+            }
+            for (int h = begin; h > 0 && begin - h <= DRY_HOURS; h--) {
                 begin = open[h] > open[h - 1] ? h - 1 : begin;
             }
             return (long) begin * HOUR;

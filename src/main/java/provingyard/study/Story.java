@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.TreeMap;
+import java.util.concurrent.CompletableFuture;
 import provingyard.scenario.Costs;
 import provingyard.scenario.Scenario;
 import provingyard.scenario.SensorKind;
@@ -26,12 +27,13 @@ record Story(Scenario scenario, Siting siting, List<Season.Change> changes, Chro
     static final double LEAST_MONEY = 0.01;
 
     static Story of(Season lived) {
+        CompletableFuture<Chronicle> clock = CompletableFuture.supplyAsync(() -> Chronicle.ofClockAlone(lived));
         return new Story(
                 lived.site().scenario(),
                 lived.site().siting(),
                 List.copyOf(lived.changes()),
                 Chronicle.of(lived),
-                Chronicle.ofClockAlone(lived));
+                clock.join());
     }
 
     Costs costs() {
