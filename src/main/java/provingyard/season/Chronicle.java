@@ -239,8 +239,9 @@ public record Chronicle(
      * @param trips by guise; a guise is missing where it means nothing for the kind (flow has none)
      * @param shown what it showed at the end of each minute, in SI units, NaN while it was not placed; readers must not
      *     change it
+     * @param broken minutes in which a fault acted on it
      */
-    public record Sensed(String id, SensorKind kind, Map<Guise, Trips> trips, float[] shown) {
+    public record Sensed(String id, SensorKind kind, Map<Guise, Trips> trips, float[] shown, Trips broken) {
 
         public Sensed {
             trips = Map.copyOf(trips);

@@ -24,7 +24,7 @@ import provingyard.setup.SetUp;
 record Story(Scenario scenario, Siting siting, List<Season.Change> changes, Chronicle told, Chronicle clock) {
 
     /** Less is no moment, USD. */
-    static final double LEAST_MONEY = 0.01;
+    static final double LEAST_MONEY = 0.1;
 
     static Story of(Season lived) {
         CompletableFuture<Chronicle> clock = CompletableFuture.supplyAsync(() -> Chronicle.ofClockAlone(lived));

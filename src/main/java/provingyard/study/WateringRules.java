@@ -30,12 +30,13 @@ final class WateringRules {
     List<Moment> wetSoil() {
         WaterDivided water = new WaterDivided(story.told());
         List<Moment> moments = new ArrayList<>();
-        for (Story.Watering w : Story.waterings(story.told())) {
-            double below = water.below(w);
-            double runoff = water.runoff(w);
+        List<Story.Watering> waterings = Story.waterings(story.told());
+        for (int i = 0; i < waterings.size(); i++) {
+            double below = water.below(i);
+            double runoff = water.runoff(i);
             double money = (below + runoff) * story.costs().water();
             if (money >= Story.LEAST_MONEY) {
-                moments.add(wet(w, below, runoff, money));
+                moments.add(wet(waterings.get(i), below, runoff, money));
             }
         }
         return moments;
