@@ -20,6 +20,7 @@ import provingyard.text.Texts;
             RunCommand.class,
             SharesCommand.class,
             WorthCommand.class,
+            MomentsCommand.class,
             CheckCommand.class,
             NetworkCommand.class,
             PictureCommand.class

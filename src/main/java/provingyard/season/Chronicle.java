@@ -204,11 +204,19 @@ public record Chronicle(
             sprayed = Map.copyOf(sprayed);
         }
 
-        /** Tick of the hour in which the rain of an hour or the last one before began, after 24 h without any. */
+        /**
+         * Tick of the hour in which the last rain before a tick began, after 24 h without any; the tick itself where none
+         * fell so far.
+         */
         public long since(long tick) {
-            int hour = hour(tick);
-            int begin = hour;
-            for (int h = hour; h > 0 && begin - h <= DRY_HOURS; h--) {
+            int begin = hour(tick);
+            while (begin > 0 && open[begin] <= open[begin - 1]) {
+                begin--;
+            }
+            if (begin == 0) {
+                return tick;
+            }
+            for (int h = begin; h > 0 && begin - h <= DRY_HOURS; h--) {
                 begin = open[h] > open[h - 1] ? h - 1 : begin;
             }
             return (long) begin * HOUR;
@@ -231,8 +239,9 @@ public record Chronicle(
      * @param trips by guise; a guise is missing where it means nothing for the kind (flow has none)
      * @param shown what it showed at the end of each minute, in SI units, NaN while it was not placed; readers must not
      *     change it
+     * @param broken minutes in which a fault acted on it
      */
-    public record Sensed(String id, SensorKind kind, Map<Guise, Trips> trips, float[] shown) {
+    public record Sensed(String id, SensorKind kind, Map<Guise, Trips> trips, float[] shown, Trips broken) {
 
         public Sensed {
             trips = Map.copyOf(trips);

@@ -13,6 +13,7 @@ import provingyard.season.Chronicle.Guise;
 import provingyard.season.Chronicle.Sensed;
 import provingyard.season.Chronicle.Stop;
 import provingyard.sensor.Readings;
+import provingyard.sensor.SensorFaults;
 import provingyard.setup.Placement;
 import provingyard.world.weather.Weather;
 
@@ -22,7 +23,12 @@ final class Chronicler {
     private static final int HOUR = Chronicle.HOUR;
 
     /** What one placed sensor showed. */
-    private record Lane(SensorKind kind, float[] shown, BitSet open) {}
+    private record Lane(String id, SensorKind kind, float[] shown, BitSet open, BitSet broken) {
+
+        boolean isNamed(String on) {
+            return id.equals(on) || kind.name().equalsIgnoreCase(on);
+        }
+    }
 
     /** What reaches a rain sensor. */
     private record Cup(String id, SeasonSurroundings.SpotAir air, double[] caught, double[] sprayed) {}
@@ -88,7 +94,7 @@ final class Chronicler {
         List<Lane> now = new ArrayList<>();
         for (Placement p : season.setUp().sensors()) {
             kinds.put(p.id(), p.kind());
-            now.add(lanes.computeIfAbsent(p.id(), id -> lane(p.kind())));
+            now.add(lanes.computeIfAbsent(p.id(), id -> lane(p)));
             if (p instanceof Placement.Rain r) {
                 rain.add(new Cup(
                         r.id(),
@@ -101,10 +107,10 @@ final class Chronicler {
         placed = now;
     }
 
-    private Lane lane(SensorKind kind) {
+    private Lane lane(Placement p) {
         float[] shown = new float[(int) minutes];
         Arrays.fill(shown, Float.NaN);
-        return new Lane(kind, shown, new BitSet((int) minutes));
+        return new Lane(p.id(), p.kind(), shown, new BitSet((int) minutes), new BitSet());
     }
 
     private void minute(long t) {
@@ -134,6 +140,11 @@ final class Chronicler {
             if (all.get(i).open()) {
                 placed.get(i).open().set(t);
             }
+        }
+        for (SensorFaults.Fault fault : season.troubles().active()) {
+            placed.stream()
+                    .filter(lane -> lane.isNamed(fault.on()))
+                    .forEach(lane -> lane.broken().set(t));
         }
     }
 
@@ -194,7 +205,7 @@ final class Chronicler {
                 trips.put(Guise.AS_IT_WAS, Trips.of(lane.open()));
                 trips.putIfAbsent(Guise.SOUND, trips.get(Guise.AS_IT_WAS));
             }
-            all.add(new Sensed(id, lane.kind(), trips, lane.shown()));
+            all.add(new Sensed(id, lane.kind(), trips, lane.shown(), Trips.of(lane.broken())));
         });
         return all;
     }

@@ -34,6 +34,8 @@ final class LeakNotes {
     private final Season season;
     private final Map<Key, Lost> lost = new LinkedHashMap<>();
     private final List<FalseAlarm> falseAlarms = new ArrayList<>();
+    /** What flowed in the minute that the controller judges, the one before its decision. */
+    private WaterFlows judged;
 
     LeakNotes(Season season) {
         this.season = season;
@@ -53,6 +55,7 @@ final class LeakNotes {
                 falseAlarms.add(falseAlarm(t, event.subject(), events));
             }
         }
+        judged = season.flows();
     }
 
     private void lose(long t, int fault, long began, long found) {
@@ -127,7 +130,7 @@ final class LeakNotes {
         }
         Placement.Flow sensor = sensor();
         boolean placed = sensor != null;
-        double truth = placed ? season.flows().at(sensor.on(), sensor.along()) : Double.NaN;
+        double truth = placed && judged != null ? judged.at(sensor.on(), sensor.along()) : Double.NaN;
         boolean straight =
                 placed && season.site().siting().straightEnough(new Siting.OnPipe(sensor.on(), sensor.along()));
         return new FalseAlarm(t, subject, shown, expected, truth, straight, jammed());

@@ -353,6 +353,11 @@ public final class Season {
         return commands;
     }
 
+    /** Faults that acted on sensors in the last minute lived. */
+    SensorFaults troubles() {
+        return troubles;
+    }
+
     /** Whether some sensor breaks at some time of the season. */
     boolean sensorsBreak() {
         return faults.begins().stream()

@@ -16,7 +16,8 @@ import provingyard.study.Moment.Why;
  * Why a kind of sensor let runs happen that it is there to hold back, by evidence: the minutes in which a usual sensor of
  * the kind at a good place was tripped while they ran, and which of the same sensor's guises would have been tripped in at
  * least half of them. First what is missing (sensor, connection), then what did not work (a fault), then where it is, then
- * how it is set: a setting cannot help where the place hides what is to be seen.
+ * how it is set: a setting cannot help where the place hides what is to be seen. Where only another place and another
+ * setting together would have helped, the place is named.
  */
 final class Blame {
 
@@ -70,11 +71,15 @@ final class Blame {
     private Why judged(Placement sensor, List<Chronicle.Run> runs, ToLongFunction<Chronicle.Run> due) {
         Chronicle.Sensed sensed = story.told().sensor(sensor.id());
         double half = HALF * sum(runs, due);
-        if (sum(runs, with(sensor.kind(), sensed, Guise.AS_IT_WAS)) >= half) {
+        double did = sum(runs, with(sensor.kind(), sensed, Guise.AS_IT_WAS));
+        if (did >= half) {
             // It tripped, and the controller let the runs go on.
             return Why.SETTING;
         }
-        if (sum(runs, with(sensor.kind(), sensed, Guise.SOUND)) >= half) {
+        // A freeze sensor that is somewhat off still trips; the others see nothing at all while they are broken.
+        boolean blind = sensor.kind() != SensorKind.FREEZE
+                && sensed.broken().seenAt(runs.get(0).from());
+        if (blind || sum(runs, with(sensor.kind(), sensed, Guise.SOUND)) > did) {
             return Why.FAULT;
         }
         boolean placed = sensor instanceof Placement.Soil s

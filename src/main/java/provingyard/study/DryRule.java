@@ -190,6 +190,6 @@ final class DryRule {
     }
 
     private static boolean most(List<Stop> stops, Predicate<Stop> which) {
-        return stops.stream().filter(which).count() >= HALF * stops.size();
+        return stops.stream().filter(which).count() > HALF * stops.size();
     }
 }

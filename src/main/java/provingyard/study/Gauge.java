@@ -24,7 +24,7 @@ public enum Gauge {
     RUNOFF,
     /** Mean wind in the open while it was too strong, m/s. */
     WIND,
-    /** Coldest air over the walk that iced most, °C. */
+    /** Coldest air over the middles of the iced walks in their nights, °C. */
     AIR,
     /** Largest iced area at one time, m2. */
     AREA,

@@ -66,7 +66,7 @@ final class SavedRule {
         boolean windOnly = kind == SensorKind.WIND;
         double volume = astray(story.clock(), night)
                 - astray(story.told(), night)
-                + (windOnly ? 0 : clocks.runoff(night) + clocks.below(night) - sunk(night));
+                + (windOnly ? 0 : sunk(clocks, night) - sunk(lived, night));
         double money = volume * story.costs().water();
         if (money < Story.LEAST_MONEY) {
             return Optional.empty();
@@ -101,10 +101,9 @@ final class SavedRule {
         return sum;
     }
 
-    /** m3 that the season lived lost to runoff and below the roots in the same nights. */
-    private double sunk(Story.Watering night) {
-        Story.Watering same = new Story.Watering(night.night(), night.from(), night.until(), night.runs());
-        return lived.runoff(same) + lived.below(same);
+    /** m3 of runoff and below the roots of the waterings in those nights. */
+    private static double sunk(WaterDivided season, Story.Watering night) {
+        return season.between(night.from(), night.until());
     }
 
     private Optional<Moment> ice(Story.Watering night, List<Stop> stops) {

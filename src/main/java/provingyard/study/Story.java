@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.TreeMap;
+import java.util.concurrent.CompletableFuture;
 import provingyard.scenario.Costs;
 import provingyard.scenario.Scenario;
 import provingyard.scenario.SensorKind;
@@ -23,15 +24,16 @@ import provingyard.setup.SetUp;
 record Story(Scenario scenario, Siting siting, List<Season.Change> changes, Chronicle told, Chronicle clock) {
 
     /** Less is no moment, USD. */
-    static final double LEAST_MONEY = 0.01;
+    static final double LEAST_MONEY = 0.1;
 
     static Story of(Season lived) {
+        CompletableFuture<Chronicle> clock = CompletableFuture.supplyAsync(() -> Chronicle.ofClockAlone(lived));
         return new Story(
                 lived.site().scenario(),
                 lived.site().siting(),
                 List.copyOf(lived.changes()),
                 Chronicle.of(lived),
-                Chronicle.ofClockAlone(lived));
+                clock.join());
     }
 
     Costs costs() {

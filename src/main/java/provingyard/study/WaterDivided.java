@@ -7,46 +7,76 @@ import provingyard.season.Ledger;
 
 /**
  * Irrigation water that ran off or went below the roots, given to the watering that brought it: what the ledger's share of
- * irrigation grew by from that night's noon to the noon before the next watering.
+ * irrigation grew by from that night's noon to the noon before the next watering, but at most what it laid on the ground.
  *
- * <p>Limits: rain after a watering may wash out water that an earlier one left in the soil, which then counts to the later
- * one; what leaves the soil long after is all given to the last watering before it. Windows in which a share fell (the soil
- * without watering lost more) count as nothing, and the others are taken back in proportion, so that their sum is the
- * season's entry and no litre is told twice.
+ * <p>Limits: what is more than that was left in the soil by waterings before and washed out by rain; nobody could tell from
+ * which, and it is told of none. Soil keeps no account of whose water it holds, so water that left the night before may
+ * count to a watering that came after. Windows in which a share fell (the soil without watering lost more) count as
+ * nothing, and the others are taken back in proportion, so that all together never exceed the season's entry and no litre
+ * is told twice.
  */
 final class WaterDivided {
 
     private final Chronicle season;
-    private final double ofRunoff;
-    private final double ofBelow;
+    private final List<Story.Watering> waterings;
+    private final double[] runoff;
+    private final double[] below;
 
     WaterDivided(Chronicle season) {
         this.season = season;
-        List<Story.Watering> waterings = Story.waterings(season);
-        ofRunoff = part(waterings, Ledger.Irrigation::runoff);
-        ofBelow = part(waterings, Ledger.Irrigation::below);
+        waterings = Story.waterings(season);
+        runoff = grown(Ledger.Irrigation::runoff);
+        below = grown(Ledger.Irrigation::below);
+        cap();
     }
 
-    private double part(List<Story.Watering> waterings, ToDoubleFunction<Ledger.Irrigation> share) {
-        double grown = 0;
-        for (Story.Watering w : waterings) {
-            grown += growth(w.from(), w.until(), share);
+    private double[] grown(ToDoubleFunction<Ledger.Irrigation> share) {
+        double[] grown = new double[waterings.size()];
+        double sum = 0;
+        for (int i = 0; i < grown.length; i++) {
+            Story.Watering w = waterings.get(i);
+            double growth = share.applyAsDouble(season.at(w.until())) - share.applyAsDouble(season.at(w.from()));
+            grown[i] = Math.max(0, growth);
+            sum += grown[i];
         }
         double whole = Math.max(0, share.applyAsDouble(season.outcome().ledger().irrigation()));
-        return grown <= 0 ? 0 : Math.min(1, whole / grown);
+        double part = sum <= 0 ? 0 : Math.min(1, whole / sum);
+        for (int i = 0; i < grown.length; i++) {
+            grown[i] *= part;
+        }
+        return grown;
     }
 
-    private double growth(long from, long until, ToDoubleFunction<Ledger.Irrigation> share) {
-        return Math.max(0, share.applyAsDouble(season.at(until)) - share.applyAsDouble(season.at(from)));
+    private void cap() {
+        for (int i = 0; i < runoff.length; i++) {
+            double lost = runoff[i] + below[i];
+            double part = lost <= 0 ? 1 : Math.min(1, landed(waterings.get(i)) / lost);
+            runoff[i] *= part;
+            below[i] *= part;
+        }
     }
 
-    /** m3 run off in the window of a watering. */
-    double runoff(Story.Watering w) {
-        return ofRunoff * growth(w.from(), w.until(), Ledger.Irrigation::runoff);
+    private static double landed(Story.Watering w) {
+        return w.runs().stream().mapToDouble(r -> r.supplied() - r.astray()).sum();
     }
 
-    /** m3 gone below the roots in the window of a watering. */
-    double below(Story.Watering w) {
-        return ofBelow * growth(w.from(), w.until(), Ledger.Irrigation::below);
+    /** m3 run off of a watering of this season, by its place in the order of waterings. */
+    double runoff(int watering) {
+        return runoff[watering];
+    }
+
+    /** m3 gone below the roots of a watering of this season. */
+    double below(int watering) {
+        return below[watering];
+    }
+
+    /** m3 of both, of all waterings that began between two ticks. */
+    double between(long from, long until) {
+        double sum = 0;
+        for (int i = 0; i < waterings.size(); i++) {
+            long first = waterings.get(i).first();
+            sum += first >= from && first < until ? runoff[i] + below[i] : 0;
+        }
+        return sum;
     }
 }

@@ -1,9 +1,12 @@
 package provingyard.study;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.ToDoubleFunction;
 import provingyard.scenario.SensorKind;
 import provingyard.season.Chronicle;
 import provingyard.setup.Placement;
@@ -27,12 +30,13 @@ final class WateringRules {
     List<Moment> wetSoil() {
         WaterDivided water = new WaterDivided(story.told());
         List<Moment> moments = new ArrayList<>();
-        for (Story.Watering w : Story.waterings(story.told())) {
-            double below = water.below(w);
-            double runoff = water.runoff(w);
+        List<Story.Watering> waterings = Story.waterings(story.told());
+        for (int i = 0; i < waterings.size(); i++) {
+            double below = water.below(i);
+            double runoff = water.runoff(i);
             double money = (below + runoff) * story.costs().water();
             if (money >= Story.LEAST_MONEY) {
-                moments.add(wet(w, below, runoff, money));
+                moments.add(wet(waterings.get(i), below, runoff, money));
             }
         }
         return moments;
@@ -135,19 +139,16 @@ final class WateringRules {
         readings.put(Gauge.SEEN, furthest).put(Gauge.TRIPS, Story.trips(sensor));
     }
 
-    /** Nights with iced walks in foot traffic. */
+    /** Iced walks in foot traffic, by the watering that they followed. */
     List<Moment> ice() {
+        Map<Long, List<Chronicle.IcedWalk>> byWatering = new TreeMap<>();
+        for (Chronicle.IcedWalk walk : story.told().iced()) {
+            List<Chronicle.Run> runs = before(walk.from() + 1);
+            long key = runs.isEmpty() ? walk.from() : runs.get(0).from();
+            byWatering.computeIfAbsent(key, k -> new ArrayList<>()).add(walk);
+        }
         List<Moment> moments = new ArrayList<>();
-        List<Integer> nights = story.told().iced().stream()
-                .map(Chronicle.IcedWalk::night)
-                .distinct()
-                .toList();
-        for (int night : nights) {
-            List<Chronicle.IcedWalk> walks = story.told().iced().stream()
-                    .filter(w -> w.night() == night)
-                    .sorted(Comparator.comparingDouble(Chronicle.IcedWalk::inTraffic)
-                            .reversed())
-                    .toList();
+        for (List<Chronicle.IcedWalk> walks : byWatering.values()) {
             double amount =
                     walks.stream().mapToDouble(Chronicle.IcedWalk::inTraffic).sum();
             if (amount * story.costs().icedWalk() >= Story.LEAST_MONEY) {
@@ -160,17 +161,12 @@ final class WateringRules {
     private Moment iced(List<Chronicle.IcedWalk> walks, double amount) {
         long from = walks.stream().mapToLong(Chronicle.IcedWalk::from).min().orElseThrow();
         long until = walks.stream().mapToLong(Chronicle.IcedWalk::until).max().orElseThrow();
-        List<Chronicle.Run> runs = before(until);
+        List<Chronicle.Run> runs = before(from + 1);
         Optional<Blame.Verdict> freeze = blame.of(SensorKind.FREEZE, runs);
         Blame.Verdict verdict = freeze.orElse(new Blame.Verdict(Why.SCHEDULE, null));
         Gauge.Readings readings = new Gauge.Readings()
-                .put(Gauge.AIR, walks.get(0).coldestAir())
-                .put(
-                        Gauge.AREA,
-                        walks.stream()
-                                .mapToDouble(Chronicle.IcedWalk::largest)
-                                .max()
-                                .orElseThrow());
+                .put(Gauge.AIR, least(walks, Chronicle.IcedWalk::coldestAir))
+                .put(Gauge.AREA, -least(walks, w -> -w.largest()));
         furthest(readings, verdict.sensor(), runs, true);
         return new Moment(
                 from,
@@ -178,23 +174,33 @@ final class WateringRules {
                 What.ICED,
                 verdict.why(),
                 freeze.isPresent() ? SensorKind.FREEZE : null,
-                walks.stream()
-                        .filter(w -> w.inTraffic() > 0)
-                        .map(Chronicle.IcedWalk::walk)
-                        .toList(),
+                mostIcedFirst(walks),
                 amount,
                 amount * story.costs().icedWalk(),
                 readings.of(What.ICED));
     }
 
-    /** The runs of the last night of watering that began before a tick, at most a day before. */
+    private static double least(List<Chronicle.IcedWalk> walks, ToDoubleFunction<Chronicle.IcedWalk> value) {
+        return walks.stream().mapToDouble(value).min().orElseThrow();
+    }
+
+    /** The walks that were iced in foot traffic. */
+    private static List<String> mostIcedFirst(List<Chronicle.IcedWalk> walks) {
+        Map<String, Double> sums = new LinkedHashMap<>();
+        walks.stream().filter(w -> w.inTraffic() > 0).forEach(w -> sums.merge(w.walk(), w.inTraffic(), Double::sum));
+        return sums.entrySet().stream()
+                .sorted(Map.Entry.<String, Double>comparingByValue().reversed())
+                .map(Map.Entry::getKey)
+                .toList();
+    }
+
+    /** The runs before a tick of the last night of watering that began before it, a day before at most. */
     private List<Chronicle.Run> before(long tick) {
         List<Chronicle.Run> runs = List.of();
         for (Story.Watering w : Story.waterings(story.told())) {
             runs = w.first() < tick ? w.runs() : runs;
         }
-        return runs.stream()
-                .filter(r -> r.from() < tick && r.from() >= tick - DAY)
-                .toList();
+        boolean lately = !runs.isEmpty() && runs.get(0).from() >= tick - DAY;
+        return lately ? runs : List.of();
     }
 }

@@ -11,8 +11,8 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import provingyard.picture.Icons;
 import provingyard.quantity.Show;
+import provingyard.report.MomentWords;
 import provingyard.study.Debrief;
 import provingyard.study.Moment;
 import provingyard.study.Moments;
@@ -83,7 +83,7 @@ final class DebriefMoments extends VBox {
         Label money = new Label((lost > 0 ? "−" : "+") + words.display().text(Show.MONEY, Math.abs(lost)));
         money.getStyleClass().addAll("strong", lost > 0 ? "share-lost-text" : "share-gained-text");
         money.setMinWidth(Region.USE_PREF_SIZE);
-        HBox box = new HBox(10, icon(moment), when, text, money);
+        HBox box = new HBox(10, IconNode.of(MomentWords.icon(moment.what()), 20), when, text, money);
         box.setAlignment(Pos.CENTER_LEFT);
         Button row = new Button();
         row.setId("moment-" + number);
@@ -96,14 +96,5 @@ final class DebriefMoments extends VBox {
         row.setAccessibleText(day + " " + clock + ". " + said + " " + words.say("moments.go"));
         row.setOnAction(e -> go.accept(moment));
         return row;
-    }
-
-    private static IconNode icon(Moment moment) {
-        return switch (moment.what()) {
-            case ICED, SAVED_ICE -> IconNode.of("ice", 20);
-            case LEAKED, LEAK_SHUT -> IconNode.of("leak", 20);
-            case FALSE_ALARM -> IconNode.of("alarm", 18);
-            default -> moment.sensor() == null ? IconNode.of("log", 18) : new IconNode(Icons.of(moment.sensor()), 20);
-        };
     }
 }

@@ -4,6 +4,7 @@ import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.format.TextStyle;
 import java.util.Locale;
+import provingyard.report.MomentWords;
 import provingyard.scenario.Scenario;
 import provingyard.study.Moment;
 
@@ -20,8 +21,9 @@ final class MomentSayings {
         this.scenario = scenario;
     }
 
+    /** What happened, why, what it cost and what would have helped. */
     String sentence(Moment moment) {
-        return moment.what().name();
+        return new MomentWords(scenario, words.language(), words.units().get()).sentence(moment);
     }
 
     /** Weekday, day and month, such as Mon 21 Oct. */
