@@ -62,8 +62,11 @@ final class DebriefScreen extends BorderPane {
     private final VBox rest = new VBox(22);
     private final ScrollPane scroll = new ScrollPane();
     private final ScrollPane leftScroll = new ScrollPane();
+    private final VBox answer = new VBox();
+    private final VBox shares = new VBox();
     private final Label subtitle = new Label();
     private final Label practice = new Label();
+    private ProgressBar progress = new ProgressBar();
     private Theme theme = Theme.LIGHT;
     private double em = Shell.EM;
     private Boolean beside;
@@ -86,7 +89,7 @@ final class DebriefScreen extends BorderPane {
             pane.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
             pane.setMinHeight(0);
         }
-        debriefs.stateProperty().addListener(o -> fill());
+        debriefs.stateProperty().addListener((o, was, is) -> changed(was, is));
         widthProperty().addListener(o -> arrange());
         words.follow(this, this::fill);
         addEventFilter(KeyEvent.KEY_PRESSED, e -> {
@@ -174,8 +177,7 @@ final class DebriefScreen extends BorderPane {
                 Integer.toString(debrief.season().outcome().days()),
                 words.say(model.scenario().subtitle())));
         DebriefScore score = new DebriefScore(words, theme, lettering);
-        head.getChildren().setAll(score.score(debrief, Optional.empty()));
-        score.answer(debrief).ifPresent(head.getChildren()::add);
+        head.getChildren().setAll(score.score(debrief, Optional.empty()), answer);
         if (debrief.mark().isEmpty()) {
             head.getChildren().add(search);
         }
@@ -185,7 +187,7 @@ final class DebriefScreen extends BorderPane {
         left.getChildren().setAll(plan, legend(), title("moments.title", "moments.hint"), moments);
         List<Node> sections = new ArrayList<>();
         sections.add(section("debrief.water", "", new DebriefWater(words, theme, lettering).chart(debrief)));
-        sections.add(shares(state, debrief));
+        sections.add(shares);
         new DebriefIce(words, theme, lettering, sayings)
                 .section(debrief)
                 .ifPresent(body -> sections.add(section("ice.title", "ice.hint", body)));
@@ -194,7 +196,38 @@ final class DebriefScreen extends BorderPane {
                 .ifPresent(body -> sections.add(section("leaks.title", "", body)));
         notProven().ifPresent(sections::add);
         rest.getChildren().setAll(sections);
+        worked(state);
         arrange();
+    }
+
+    /** What changed: all of it, what came meanwhile, or only how far the work is. */
+    private void changed(DebriefModel.State was, DebriefModel.State is) {
+        Debrief before = was.debrief();
+        Debrief now = is.debrief();
+        boolean same = before != null
+                && now != null
+                && before.season() == now.season()
+                && before.mark().equals(now.mark());
+        if (!same) {
+            fill();
+        } else if (isVisible() && (now != before || was.stage() != is.stage())) {
+            worked(is);
+        } else {
+            progress.setProgress(share(is));
+        }
+    }
+
+    /** Shows what is worked out while the rest stands: the answer, shares and worth. */
+    private void worked(DebriefModel.State state) {
+        Debrief debrief = state.debrief();
+        answer.getChildren().clear();
+        new DebriefScore(words, theme, em / Shell.EM).answer(debrief).ifPresent(answer.getChildren()::add);
+        answer.setManaged(!answer.getChildren().isEmpty());
+        shares.getChildren().setAll(shares(state, debrief));
+    }
+
+    private static double share(DebriefModel.State state) {
+        return state.of() == 0 ? -1 : state.done() / (double) state.of();
     }
 
     private VBox shares(DebriefModel.State state, Debrief debrief) {
@@ -204,20 +237,19 @@ final class DebriefScreen extends BorderPane {
                 new DebriefShares(words).grid(debrief));
         if (state.stage() == DebriefModel.Stage.SHARES || state.stage() == DebriefModel.Stage.WORTH) {
             String key = state.stage() == DebriefModel.Stage.SHARES ? "debrief.sharesWait" : "debrief.worthWait";
-            double done = state.of() == 0 ? -1 : state.done() / (double) state.of();
-            box.getChildren().add(waiting(words.say(key), done));
+            box.getChildren().add(waiting(words.say(key), share(state)));
         }
         return box;
     }
 
-    private static HBox waiting(String text, double share) {
-        ProgressBar bar = new ProgressBar(share);
-        bar.setPrefWidth(160);
+    private HBox waiting(String text, double share) {
+        progress = new ProgressBar(share);
+        progress.setPrefWidth(160);
         Label label = new Label(text);
         label.getStyleClass().addAll("small", "ink2");
         label.setWrapText(true);
         HBox.setHgrow(label, Priority.ALWAYS);
-        HBox box = new HBox(12, bar, label);
+        HBox box = new HBox(12, progress, label);
         box.setAlignment(Pos.CENTER_LEFT);
         return box;
     }
