@@ -32,6 +32,9 @@ final class DebriefPlan extends Region {
     private static final double RADIUS = 20;
     private static final double TALLEST = 330;
 
+    /** Greatest share of a tall window. */
+    private static final double SHARE = 0.46;
+
     /** Room for a sensor's sign at the yard's edge, px. */
     private static final View.Free MARGIN = new View.Free(14, 30, 14, 2);
 
@@ -52,6 +55,7 @@ final class DebriefPlan extends Region {
     private double lettering = 1;
     private Debrief debrief;
     private Order drawn;
+    private Order shown;
 
     DebriefPlan(Words words) {
         this.words = words;
@@ -87,7 +91,10 @@ final class DebriefPlan extends Region {
             return TALLEST;
         }
         Point size = debrief.season().site().scenario().yard().size();
-        return Math.round(Math.min(TALLEST, width * size.y() / size.x()));
+        double tallest = getScene() == null
+                ? TALLEST
+                : Math.max(TALLEST, SHARE * getScene().getHeight());
+        return Math.round(Math.min(tallest, width * size.y() / size.x()));
     }
 
     @Override
@@ -132,6 +139,7 @@ final class DebriefPlan extends Region {
             if (order.equals(drawn)) {
                 Image image = CanvasSurface.image(pixels);
                 view.setImage(image);
+                shown = order;
             }
         });
     }
@@ -174,9 +182,9 @@ final class DebriefPlan extends Region {
         return site.siting().place(one).distance(site.siting().place(other)) <= NEAR;
     }
 
-    /** Whether the picture is drawn. */
+    /** Whether the newest picture is drawn. */
     boolean isDrawn() {
-        return view.getImage() != null;
+        return drawn != null && drawn.equals(shown);
     }
 
     void dispose() {

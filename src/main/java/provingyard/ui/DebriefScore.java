@@ -180,14 +180,16 @@ final class DebriefScore {
         Optional<Shares.Share> named = shares.shares().stream()
                 .filter(s -> s.choice() == said.choice())
                 .findFirst();
-        return named.isEmpty()
-                ? words.say("answer.missed", worst, cost)
-                : words.say(
-                        "answer.other",
-                        words.say("choice." + said.choice().name()),
-                        money(named.get().cost().money()),
-                        worst,
-                        cost);
+        if (named.isEmpty()) {
+            return words.say("answer.missed", worst, cost);
+        }
+        double own = named.get().cost().money();
+        return words.say(
+                own < 0 ? "answer.gained" : "answer.other",
+                words.say("choice." + said.choice().name()),
+                money(Math.abs(own)),
+                worst,
+                cost);
     }
 
     private static Label wrapped(String text) {

@@ -48,6 +48,7 @@ final class DebriefScreen extends BorderPane {
     private static final double BESIDE_FROM = 84;
 
     private static final double LEFT_EM = 35.7;
+    private static final double LEFT_SHARE = 0.37;
 
     private final YardModel model;
     private final Words words;
@@ -310,6 +311,8 @@ final class DebriefScreen extends BorderPane {
     private void arrange() {
         boolean wide = getWidth() >= BESIDE_FROM * em;
         if (beside != null && beside == wide) {
+            leftScroll.setMinWidth(leftWidth());
+            leftScroll.setPrefWidth(leftWidth());
             return;
         }
         beside = wide;
@@ -319,8 +322,8 @@ final class DebriefScreen extends BorderPane {
             VBox right = new VBox(22, head, rest);
             right.getStyleClass().add("debrief-column");
             scroll.setContent(right);
-            leftScroll.setMinWidth(LEFT_EM * em);
-            leftScroll.setPrefWidth(LEFT_EM * em);
+            leftScroll.setMinWidth(leftWidth());
+            leftScroll.setPrefWidth(leftWidth());
             HBox both = new HBox(20, leftScroll, scroll);
             HBox.setHgrow(scroll, Priority.ALWAYS);
             both.setPadding(new Insets(16, 8, 0, 20));
@@ -337,8 +340,8 @@ final class DebriefScreen extends BorderPane {
         }
     }
 
-    DebriefPlan plan() {
-        return plan;
+    private double leftWidth() {
+        return Math.round(Math.max(LEFT_EM * em, LEFT_SHARE * getWidth()));
     }
 
     void dispose() {

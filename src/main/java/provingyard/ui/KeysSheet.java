@@ -37,7 +37,8 @@ final class KeysSheet extends VBox {
                     "keys.ends",
                     "keys.events",
                     "keys.prove",
-                    "keys.records"),
+                    "keys.records",
+                    "keys.debrief"),
             List.of(
                     "keys.yard",
                     "keys.kit",

@@ -21,9 +21,18 @@ final class MomentSayings {
         this.scenario = scenario;
     }
 
+    /** What happened and what brought it about, in few words. */
+    String title(Moment moment) {
+        return said().title(moment);
+    }
+
+    private MomentWords said() {
+        return new MomentWords(scenario, words.language(), words.units().get());
+    }
+
     /** What happened, why, what it cost and what would have helped. */
     String sentence(Moment moment) {
-        return new MomentWords(scenario, words.language(), words.units().get()).sentence(moment);
+        return said().sentence(moment);
     }
 
     /** Weekday, day and month, such as Mon 21 Oct. */

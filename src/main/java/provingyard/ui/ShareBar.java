@@ -88,9 +88,17 @@ final class ShareBar extends Region {
         };
     }
 
+    /** Room for a value's text on a side; a side without bars needs next to none. */
+    private static double room(double longest, double most) {
+        return most > 0 ? longest + 2 * GAP : 2 * GAP;
+    }
+
+    private static double free(double width, double longest, Scale scale) {
+        return Math.max(0, width - room(longest, scale.lost()) - room(longest, scale.gained()));
+    }
+
     private static double zero(double width, double longest, Scale scale) {
-        double room = longest + 2 * GAP;
-        return Math.round(room + Math.max(0, width - 2 * room) * scale.left());
+        return Math.round(room(longest, scale.lost()) + free(width, longest, scale) * scale.left());
     }
 
     @Override
@@ -112,13 +120,13 @@ final class ShareBar extends Region {
     protected void layoutChildren() {
         double longest = measure.getLayoutBounds().getWidth();
         double at = zero(getWidth(), longest, scale);
-        double free = Math.max(0, getWidth() - 2 * (longest + 2 * GAP));
+        double free = free(getWidth(), longest, scale);
         double most = Math.max(1e-9, scale.lost() + scale.gained());
         double width = value == 0 ? 0 : Math.max(LEAST, Math.round(free * Math.abs(value) / most));
         zero.resizeRelocate(at - 1, 0, 2, getHeight());
         bar.resizeRelocate(value > 0 ? at - width : at + 1, Math.round((getHeight() - THICK) / 2), width, THICK);
         double wide = Math.ceil(text.prefWidth(-1));
-        double x = value < 0 ? at + 1 + width + GAP : at - width - GAP - wide;
+        double x = value < 0 || value == 0 && scale.lost() <= 0 ? at + 1 + width + GAP : at - width - GAP - wide;
         layoutInArea(text, x, 0, wide, getHeight(), 0, HPos.LEFT, VPos.CENTER);
     }
 }

@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.util.ArrayList;
 import java.util.List;
+import javafx.scene.AccessibleAction;
 import javafx.scene.Scene;
-import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
@@ -126,8 +126,10 @@ class ScreensFitTest {
                 "all is worked out", () -> program.shell().yard().debriefs().stage() == DebriefModel.Stage.DONE);
         program.settle();
         look(faults, "debrief");
-        OpenProgram.ROBOT.interact(
-                () -> OpenProgram.ROBOT.lookup("#moment-0").<Button>query().fire());
+        OpenProgram.ROBOT.interact(() -> OpenProgram.ROBOT
+                .lookup("#moment-0")
+                .<MomentRow>query()
+                .executeAccessibleAction(AccessibleAction.FIRE));
         program.settle();
         look(faults, "moment");
         expectNone(faults);
