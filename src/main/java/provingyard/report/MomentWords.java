@@ -4,6 +4,7 @@ import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeSet;
 import provingyard.quantity.Display;
@@ -159,7 +160,7 @@ public final class MomentWords {
     }
 
     private static String capital(String text) {
-        return text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 
     private String subjects(Moment moment) {
@@ -227,15 +228,13 @@ public final class MomentWords {
         return text;
     }
 
-    /** The walks that iced most, by their labels. */
+    /** The walks that iced most, those that have labels. */
     private String walks(List<String> ids) {
-        List<String> names = new ArrayList<>();
-        for (String id : ids) {
-            String name = label(id).orElse(texts.say("moment.walk"));
-            if (!names.contains(name) && names.size() < MOST_WALKS) {
-                names.add(name);
-            }
-        }
+        List<String> names = ids.stream()
+                .flatMap(id -> label(id).stream())
+                .distinct()
+                .limit(MOST_WALKS)
+                .toList();
         return names.isEmpty() ? texts.say("moment.walk") : joined(names);
     }
 

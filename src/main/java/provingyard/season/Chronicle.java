@@ -2,8 +2,10 @@ package provingyard.season;
 
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import provingyard.scenario.FaultPlan;
 import provingyard.scenario.SensorKind;
+import provingyard.setup.SetUp;
 
 /**
  * What a debrief needs to know of a season beyond what the season noted itself: noted while the same minutes are lived
@@ -272,7 +274,7 @@ public record Chronicle(
 
     /** The same of the clock alone over the same minutes of the same weather and faults. */
     public static Chronicle ofClockAlone(Season lived) {
-        return Chronicler.write(lived, lived.beside(provingyard.setup.SetUp.CLOCK_ALONE), false);
+        return Chronicler.write(lived, lived.beside(SetUp.CLOCK_ALONE), false);
     }
 
     /** The night, from noon to noon, that a tick falls in; 0 ends at the first noon. */
@@ -298,7 +300,7 @@ public record Chronicle(
 
     /** m2 h of iced walk in foot traffic by walk, over the season. */
     public Map<String, Double> icedByWalk() {
-        Map<String, Double> sums = new java.util.TreeMap<>();
+        Map<String, Double> sums = new TreeMap<>();
         iced.forEach(i -> sums.merge(i.walk(), i.inTraffic(), Double::sum));
         return sums;
     }

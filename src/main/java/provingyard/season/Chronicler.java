@@ -7,6 +7,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import provingyard.control.ControlEvent;
 import provingyard.scenario.SensorKind;
 import provingyard.season.Chronicle.Dryness;
 import provingyard.season.Chronicle.Guise;
@@ -189,9 +190,7 @@ final class Chronicler {
 
     private static boolean flowDid(String cause) {
         return switch (cause) {
-            case provingyard.control.ControlEvent.LOCK_OUT,
-                    provingyard.control.ControlEvent.MASTER,
-                    provingyard.control.ControlEvent.FLOW -> true;
+            case ControlEvent.LOCK_OUT, ControlEvent.MASTER, ControlEvent.FLOW -> true;
             default -> false;
         };
     }

@@ -5,6 +5,7 @@ import java.util.BitSet;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.UnaryOperator;
 import provingyard.scenario.Point;
@@ -217,7 +218,7 @@ final class Guises {
     Map<SensorKind, Trips> usual() {
         Map<SensorKind, Trips> trips = new EnumMap<>(SensorKind.class);
         for (SensorKind kind : List.of(SensorKind.RAIN, SensorKind.WIND, SensorKind.FREEZE)) {
-            String id = kind.name().toLowerCase(java.util.Locale.ROOT) + "-1";
+            String id = kind.name().toLowerCase(Locale.ROOT) + "-1";
             for (Row row : usual) {
                 if (row.tripped.containsKey(id)) {
                     trips.put(kind, Trips.of(row.tripped.get(id)));

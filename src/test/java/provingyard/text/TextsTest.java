@@ -89,7 +89,9 @@ class TextsTest {
     /** A literal that begins like a known key is a key, and so must be there. */
     @Test
     void everyKeyInTheCodeIsThere() throws IOException {
-        Map<String, List<String>> users = Map.of("cli", List.of("cli", "report"), "ui", List.of("ui"));
+        Map<String, List<String>> users =
+                Map.of("cli", List.of("cli", "report"), "ui", List.of("ui"), "debrief", List.of("report"));
+        Map<String, Integer> atLeast = Map.of("cli", 30, "ui", 30, "debrief", 10);
         List<String> missing = new ArrayList<>();
         for (String part : parts()) {
             Texts texts = Texts.of(part, "en");
@@ -108,7 +110,7 @@ class TextsTest {
                     }
                 }
             }
-            assertTrue(known > 30, part + " has keys in its code: " + known);
+            assertTrue(known > atLeast.get(part), part + " has keys in its code: " + known);
         }
         assertEquals(List.of(), missing);
     }
