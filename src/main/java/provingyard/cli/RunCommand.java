@@ -22,6 +22,7 @@ import provingyard.study.Comparison;
 import provingyard.study.Mark;
 import provingyard.study.MarkSearch;
 import provingyard.study.MarkStore;
+import provingyard.study.Pace;
 import provingyard.study.Progress;
 import provingyard.study.Standing;
 import provingyard.text.Texts;
@@ -138,11 +139,12 @@ final class RunCommand implements Callable<Integer> {
         if (known.isPresent() || !search) {
             return known;
         }
+        Pace pace = new Pace(System::nanoTime);
         Mark found = MarkSearch.search(ready, new Progress() {
             @Override
             public void at(int done, int of) {
                 if (done % 20 == 0) {
-                    err.println(texts.say("search.progress", done, of));
+                    err.println(texts.say("search.progress", done, of, Math.round(pace.secondsLeft(done, of))));
                     err.flush();
                 }
             }
@@ -152,7 +154,7 @@ final class RunCommand implements Callable<Integer> {
                 return false;
             }
         });
-        err.println(texts.say("search.done", found.draws()));
+        err.println(texts.say("search.done", found.draws(), Math.round(pace.seconds())));
         if (!MarkStore.save(found)) {
             err.println(texts.say("mark.notKept"));
         }
