@@ -86,7 +86,16 @@ class RoofTest {
     /** Two wings share one slope to the south; the court between them is not on it. */
     @Test
     void aSlopeOfTwoPiecesHoldsNothingBetweenThem() {
-        Roof roof = Roof.over(DemoYard.points(0, 0, 8, 0, 8, 8, 16, 8, 16, 0, 24, 0, 24, 14, 0, 14), 0.5);
+        List<Point> walls = List.of(
+                new Point(0, 0),
+                new Point(8, 0),
+                new Point(8, 8),
+                new Point(16, 8),
+                new Point(16, 0),
+                new Point(24, 0),
+                new Point(24, 14),
+                new Point(0, 14));
+        Roof roof = Roof.over(walls, 0.5);
         Roof.Facet south = roof.facets().stream()
                 .filter(f -> f.faceY() < -0.9 && f.path().bounds()[1] < 0)
                 .findFirst()

@@ -45,7 +45,7 @@ class CheatingSetUpsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"tansy-row", "quillback-clinic"})
+    @ValueSource(strings = {"tansy-row", "sorrel-court", "teasel-field", "quillback-clinic"})
     void theClockAloneAndTheCarelessLose(String id) {
         open(id);
         losesToTextbook(SetUp.CLOCK_ALONE, "the clock alone");
@@ -64,7 +64,7 @@ class CheatingSetUpsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"tansy-row", "quillback-clinic"})
+    @ValueSource(strings = {"tansy-row", "sorrel-court", "teasel-field", "quillback-clinic"})
     void neverWateringLoses(String id) {
         open(id);
         assertEquals(0, lived(alwaysCold()).ledger().irrigation().used(), 1e-9);
@@ -72,7 +72,7 @@ class CheatingSetUpsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"tansy-row", "quillback-clinic"})
+    @ValueSource(strings = {"tansy-row", "sorrel-court", "teasel-field", "quillback-clinic"})
     void everythingAtItsStrictestLoses(String id) {
         open(id);
         SetUp strict = textbook;
@@ -99,13 +99,13 @@ class CheatingSetUpsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"tansy-row", "quillback-clinic"})
+    @ValueSource(strings = {"tansy-row", "sorrel-court", "teasel-field", "quillback-clinic"})
     void buyingEverythingLoses(String id) {
         open(id);
         SetUp all = textbook;
         for (SensorKind kind : SensorKind.values()) {
             Kit.Item item = site.scenario().kit().item(kind);
-            for (int n = all.of(kind).size(); item != null && n < item.most(); n++) {
+            for (int n = all.of(kind).size(); item != null && n < item.most() && canPay(all, item); n++) {
                 all = withOneMore(all, kind, n + 1);
             }
         }
@@ -114,6 +114,11 @@ class CheatingSetUpsTest {
                 Cost.of(all, site.scenario().kit()).withinBudget(),
                 "the budget lets it, so that it has to lose by itself");
         losesToTextbook(all, "buying everything");
+    }
+
+    private boolean canPay(SetUp setUp, Kit.Item item) {
+        Kit kit = site.scenario().kit();
+        return Cost.of(setUp, kit).spent() + item.price() <= kit.budget();
     }
 
     /** One more of a kind, put and wired as a good technician would. */
