@@ -39,7 +39,7 @@ class CheatingSetUpsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"tansy-row", "quillback-clinic"})
+    @ValueSource(strings = {"tansy-row", "sorrel-court", "teasel-field", "quillback-clinic"})
     void theClockAloneAndTheCarelessLose(String id) {
         open(id);
         losesToTextbook(SetUp.CLOCK_ALONE, "the clock alone");
@@ -47,7 +47,7 @@ class CheatingSetUpsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"tansy-row", "quillback-clinic"})
+    @ValueSource(strings = {"tansy-row", "sorrel-court", "teasel-field", "quillback-clinic"})
     void neverWateringLoses(String id) {
         open(id);
         SetUp never = PerverseSetUps.neverWaters();
@@ -56,21 +56,17 @@ class CheatingSetUpsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"tansy-row", "quillback-clinic"})
+    @ValueSource(strings = {"tansy-row", "sorrel-court", "teasel-field", "quillback-clinic"})
     void everythingAtItsStrictestLoses(String id) {
         open(id);
         losesToTextbook(PerverseSetUps.strictest(textbook), "everything at its strictest");
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"tansy-row", "quillback-clinic"})
+    @ValueSource(strings = {"tansy-row", "sorrel-court", "teasel-field", "quillback-clinic"})
     void buyingEverythingLoses(String id) {
         open(id);
         SetUp all = PerverseSetUps.buysEverything(site);
-        for (SensorKind kind : SensorKind.values()) {
-            Kit.Item item = site.scenario().kit().item(kind);
-            assertEquals(item == null ? 0 : item.most(), all.of(kind).size(), "the budget lets it: " + kind);
-        }
         assertTrue(all.sensors().size() > textbook.sensors().size());
         losesToTextbook(all, "buying everything");
     }
