@@ -210,6 +210,14 @@ public final class YardModel implements AutoCloseable {
                 && frame.get().lived() > 0;
     }
 
+    /** Key of the reason why the schedule may not be changed, null where it may. */
+    public String whyNoSchedule() {
+        if (scenario().locks().schedule()) {
+            return "schedule.lock.lesson";
+        }
+        return locked() ? "kit.lock.season" : null;
+    }
+
     /** Takes a new sensor in hand, at the place nearest to the yard's middle where it fits. */
     public void takeInHand(SensorKind kind) {
         if (mayPlace(kind)) {

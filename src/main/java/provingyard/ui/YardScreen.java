@@ -55,6 +55,7 @@ final class YardScreen extends StackPane {
     private final ResultSheet result;
     private final RecordsSheet records;
     private final ProveSheet prove;
+    private final SchedulePanel schedule;
     private final AnimationTimer pulse;
     private boolean reckoned;
     private boolean counts;
@@ -70,11 +71,12 @@ final class YardScreen extends StackPane {
         yard.stillProperty().bind(shell.still());
         kit = new KitPanel(model, words, yard);
         inspector = new Inspector(model, words);
-        ribbon = new RibbonPane(model, words, this::toggleProve, this::toggleRecords);
+        ribbon = new RibbonPane(model, words, this::toggleProve, this::toggleRecords, this::toggleSchedule);
         result = new ResultSheet(model, words, this::again, this::hideResult);
         result.setVisible(false);
         records = new RecordsSheet(model, words, this::hideSheets);
         prove = new ProveSheet(model, words, this::hideSheets);
+        schedule = new SchedulePanel(model, words, this::hideSheets);
         result.tell(this::scored);
         // With large texts the kit is taller than the yard, and scrolls.
         FittingScroll kitScroll = new FittingScroll(kit, 0);
@@ -92,10 +94,11 @@ final class YardScreen extends StackPane {
         BorderPane frame = new BorderPane(middle);
         frame.setTop(new TopBar(model, words, shell::route, shell::help, menu()));
         frame.setBottom(ribbon);
-        getChildren().addAll(frame, veil(), records, prove, result);
+        getChildren().addAll(frame, veil(), records, prove, schedule, result);
         StackPane.setMargin(result, new Insets(MARGIN));
         StackPane.setMargin(records, new Insets(MARGIN));
         StackPane.setMargin(prove, new Insets(MARGIN));
+        StackPane.setMargin(schedule, new Insets(MARGIN));
         addEventFilter(KeyEvent.KEY_PRESSED, this::key);
         words.follow(this, ribbon::stale);
         middle.widthProperty().addListener(panels);
@@ -185,7 +188,10 @@ final class YardScreen extends StackPane {
         Region veil = new Region();
         veil.getStyleClass().add("veil");
         veil.visibleProperty()
-                .bind(records.visibleProperty().or(prove.visibleProperty()).or(result.visibleProperty()));
+                .bind(records.visibleProperty()
+                        .or(prove.visibleProperty())
+                        .or(schedule.visibleProperty())
+                        .or(result.visibleProperty()));
         veil.setOnMousePressed(e -> {
             if (result.isVisible()) {
                 hideResult();
@@ -237,7 +243,9 @@ final class YardScreen extends StackPane {
             toggleRecords();
         } else if (!typing && e.getCode() == KeyCode.T && !e.isShortcutDown()) {
             toggleProve();
-        } else if (e.getCode() == KeyCode.ESCAPE && (records.isVisible() || prove.isVisible())) {
+        } else if (!typing && e.getCode() == KeyCode.S && !e.isShortcutDown()) {
+            toggleSchedule();
+        } else if (e.getCode() == KeyCode.ESCAPE && sheetOpen()) {
             hideSheets();
         } else if (!typing && !covered() && !e.isShortcutDown() && !e.isShiftDown() && kitKey(e.getCode()) != null) {
             model.takeInHand(kitKey(e.getCode()));
@@ -264,15 +272,28 @@ final class YardScreen extends StackPane {
         }
     }
 
+    private void toggleSchedule() {
+        boolean open = schedule.isVisible();
+        hideSheets();
+        if (!open) {
+            schedule.open();
+        }
+    }
+
     private void hideSheets() {
         records.setVisible(false);
         prove.setVisible(false);
+        schedule.setVisible(false);
         yard.requestFocus();
     }
 
     /** Whether a sheet lies over the yard, whose own keys come first. */
     private boolean covered() {
-        return records.isVisible() || prove.isVisible() || result.isVisible();
+        return sheetOpen() || result.isVisible();
+    }
+
+    private boolean sheetOpen() {
+        return records.isVisible() || prove.isVisible() || schedule.isVisible();
     }
 
     /** The sensor of the kit that a digit takes in hand; null for other keys. */

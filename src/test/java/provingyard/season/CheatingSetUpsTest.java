@@ -22,9 +22,6 @@ import provingyard.setup.SetUp;
 /** Set-ups that dodge the work lose to textbook on every shipped site, by the simulator's own outcome. */
 class CheatingSetUpsTest {
 
-    /** The clay slope's drive: open sky, and no spray. */
-    private static final Point DRIVE = new Point(33, 10);
-
     private Site site;
     private SetUp textbook;
 
@@ -123,13 +120,10 @@ class CheatingSetUpsTest {
 
     /** One more of a kind, put and wired as a good technician would. */
     private SetUp withOneMore(SetUp setUp, SensorKind kind, int number) {
+        Placement first = setUp.sensors().get(0);
         String id = kind.name().toLowerCase(java.util.Locale.ROOT) + "-" + number;
-        if (kind == SensorKind.RAIN) {
-            return setUp.with(new Placement.Rain(id, DRIVE, Mount.POST, 2.1, 0.00635, 0.5))
-                    .with(new Interlock(id, Interlock.Action.SKIP, List.of()));
-        }
         if (kind == SensorKind.FREEZE) {
-            Point at = setUp.sensors().get(0) instanceof Placement.Rain r ? r.at() : DRIVE;
+            Point at = ((Placement.Rain) first).at();
             return setUp.with(new Placement.Freeze(id, at, Mount.POST, 1.8, 3.3, 5))
                     .with(new Interlock(id, Interlock.Action.SHUT, List.of()));
         }
