@@ -36,6 +36,7 @@ final class KeysSheet extends VBox {
                     "keys.day",
                     "keys.ends",
                     "keys.events",
+                    "keys.schedule",
                     "keys.prove",
                     "keys.records",
                     "keys.debrief"),

@@ -236,6 +236,14 @@ public final class YardModel implements AutoCloseable {
         player.restart(setUp());
     }
 
+    /** Key of the reason why the schedule may not be changed, null where it may. */
+    public String whyNoSchedule() {
+        if (scenario().locks().schedule()) {
+            return "schedule.lock.lesson";
+        }
+        return locked() ? "kit.lock.season" : null;
+    }
+
     /** Takes a new sensor in hand, at the place nearest to the yard's middle where it fits. */
     public void takeInHand(SensorKind kind) {
         if (mayPlace(kind)) {

@@ -72,6 +72,7 @@ final class YardScreen extends StackPane {
     });
     private final RecordsSheet records;
     private final ProveSheet prove;
+    private final SchedulePanel schedule;
     private final AnimationTimer pulse;
     private boolean reckoned;
     private boolean counts;
@@ -94,7 +95,7 @@ final class YardScreen extends StackPane {
         yard.stillProperty().bind(shell.still());
         kit = new KitPanel(model, words, yard);
         inspector = new Inspector(model, words);
-        ribbon = new RibbonPane(model, words, this::toggleProve, this::toggleRecords);
+        ribbon = new RibbonPane(model, words, this::toggleProve, this::toggleRecords, this::toggleSchedule);
         debriefs = new DebriefModel(
                 new LiveStudy(), study, Platform::runLater, e -> Platform.runLater(() -> shell.unforeseen(e)));
         debriefs.tell(this::scored);
@@ -105,6 +106,7 @@ final class YardScreen extends StackPane {
         strip = new MomentStrip(words, model::practise, this::backToOwn, this::showDebrief);
         records = new RecordsSheet(model, words, this::hideSheets);
         prove = new ProveSheet(model, words, this::hideSheets);
+        schedule = new SchedulePanel(model, words, this::hideSheets);
         // With large texts the kit is taller than the yard, and scrolls.
         FittingScroll kitScroll = new FittingScroll(kit, 0);
         kitScroll.getStyleClass().addAll("sheet", "kit-scroll");
@@ -121,12 +123,13 @@ final class YardScreen extends StackPane {
         BorderPane frame = new BorderPane(middle);
         frame.setTop(new VBox(new TopBar(model, words, shell::route, shell::help, menu()), strip));
         frame.setBottom(ribbon);
-        getChildren().addAll(frame, veil(), records, prove, commit, debrief);
+        getChildren().addAll(frame, veil(), records, prove, schedule, commit, debrief);
         // What lies wholly under the debrief need neither be drawn nor read out.
         frame.visibleProperty().bind(debrief.visibleProperty().not());
         StackPane.setMargin(commit, new Insets(MARGIN));
         StackPane.setMargin(records, new Insets(MARGIN));
         StackPane.setMargin(prove, new Insets(MARGIN));
+        StackPane.setMargin(schedule, new Insets(MARGIN));
         addEventFilter(KeyEvent.KEY_PRESSED, this::key);
         words.follow(this, ribbon::stale);
         middle.widthProperty().addListener(panels);
@@ -319,7 +322,10 @@ final class YardScreen extends StackPane {
         Region veil = new Region();
         veil.getStyleClass().add("veil");
         veil.visibleProperty()
-                .bind(records.visibleProperty().or(prove.visibleProperty()).or(commit.visibleProperty()));
+                .bind(records.visibleProperty()
+                        .or(prove.visibleProperty())
+                        .or(schedule.visibleProperty())
+                        .or(commit.visibleProperty()));
         veil.setOnMousePressed(e -> hideSheets());
         return veil;
     }
@@ -368,9 +374,11 @@ final class YardScreen extends StackPane {
             toggleRecords();
         } else if (!typing && e.getCode() == KeyCode.T && !e.isShortcutDown()) {
             toggleProve();
+        } else if (!typing && e.getCode() == KeyCode.S && !e.isShortcutDown()) {
+            toggleSchedule();
         } else if (!typing && e.getCode() == KeyCode.D && !e.isShortcutDown() && strip.isVisible()) {
             showDebrief();
-        } else if (e.getCode() == KeyCode.ESCAPE && (records.isVisible() || prove.isVisible())) {
+        } else if (e.getCode() == KeyCode.ESCAPE && sheetOpen()) {
             hideSheets();
         } else if (!typing && !covered() && !e.isShortcutDown() && !e.isShiftDown() && kitKey(e.getCode()) != null) {
             model.takeInHand(kitKey(e.getCode()));
@@ -397,17 +405,30 @@ final class YardScreen extends StackPane {
         }
     }
 
+    private void toggleSchedule() {
+        boolean open = schedule.isVisible();
+        hideSheets();
+        if (!open) {
+            schedule.open();
+        }
+    }
+
     private void hideSheets() {
         records.setVisible(false);
         prove.setVisible(false);
         commit.setVisible(false);
         debrief.setVisible(false);
+        schedule.setVisible(false);
         yard.requestFocus();
     }
 
     /** Whether a sheet lies over the yard, whose own keys come first. */
     boolean covered() {
-        return records.isVisible() || prove.isVisible() || commit.isVisible() || debrief.isVisible();
+        return sheetOpen() || commit.isVisible() || debrief.isVisible();
+    }
+
+    private boolean sheetOpen() {
+        return records.isVisible() || prove.isVisible() || schedule.isVisible();
     }
 
     /** The sensor of the kit that a digit takes in hand; null for other keys. */

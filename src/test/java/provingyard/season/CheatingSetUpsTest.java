@@ -6,8 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import provingyard.scenario.Kit;
-import provingyard.scenario.SensorKind;
 import provingyard.scenario.Sites;
 import provingyard.setup.References;
 import provingyard.setup.SetUp;
@@ -39,7 +37,7 @@ class CheatingSetUpsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"tansy-row", "sorrel-court", "teasel-field", "quillback-clinic"})
+    @ValueSource(strings = {"tansy-row", "sorrel-court", "teasel-field", "quillback-clinic", "burdock-steps"})
     void theClockAloneAndTheCarelessLose(String id) {
         open(id);
         losesToTextbook(SetUp.CLOCK_ALONE, "the clock alone");
@@ -47,7 +45,7 @@ class CheatingSetUpsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"tansy-row", "sorrel-court", "teasel-field", "quillback-clinic"})
+    @ValueSource(strings = {"tansy-row", "sorrel-court", "teasel-field", "quillback-clinic", "burdock-steps"})
     void neverWateringLoses(String id) {
         open(id);
         SetUp never = PerverseSetUps.neverWaters();
@@ -56,14 +54,15 @@ class CheatingSetUpsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"tansy-row", "sorrel-court", "teasel-field", "quillback-clinic"})
+    @ValueSource(strings = {"tansy-row", "sorrel-court", "teasel-field", "quillback-clinic", "burdock-steps"})
     void everythingAtItsStrictestLoses(String id) {
         open(id);
         losesToTextbook(PerverseSetUps.strictest(textbook), "everything at its strictest");
     }
 
+    /** As much as the budget lets, kind by kind. */
     @ParameterizedTest
-    @ValueSource(strings = {"tansy-row", "sorrel-court", "teasel-field", "quillback-clinic"})
+    @ValueSource(strings = {"tansy-row", "sorrel-court", "teasel-field", "quillback-clinic", "burdock-steps"})
     void buyingEverythingLoses(String id) {
         open(id);
         SetUp all = PerverseSetUps.buysEverything(site);

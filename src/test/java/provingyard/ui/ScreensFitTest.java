@@ -3,6 +3,8 @@ package provingyard.ui;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
+import java.time.DayOfWeek;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.AccessibleAction;
@@ -100,7 +102,7 @@ class ScreensFitTest {
         YardModel model = program.open(States.CLINIC, setUp);
         program.at(model, States.noon());
         List<String> faults = new ArrayList<>();
-        for (KeyCode key : List.of(KeyCode.R, KeyCode.T, KeyCode.F1, KeyCode.F10)) {
+        for (KeyCode key : List.of(KeyCode.R, KeyCode.T, KeyCode.S, KeyCode.F1, KeyCode.F10)) {
             OpenProgram.ROBOT.push(key);
             program.settle();
             look(faults, key.getName());
@@ -132,6 +134,27 @@ class ScreensFitTest {
                 .executeAccessibleAction(AccessibleAction.FIRE));
         program.settle();
         look(faults, "moment");
+        expectNone(faults);
+    }
+
+    @Test
+    void theScheduleThatIsOpen() throws Exception {
+        YardModel model = program.open(States.CLAY_SLOPE, States.textbook(States.CLAY_SLOPE));
+        List<String> faults = new ArrayList<>();
+        OpenProgram.ROBOT.push(KeyCode.S);
+        program.settle();
+        look(faults, "cycles");
+        OpenProgram.ROBOT.interact(() -> {
+            Schedules late = Schedules.of(model.setUp(), model.scenario())
+                    .on(List.of(DayOfWeek.values()))
+                    .oneMoreStart()
+                    .start(0, LocalTime.of(8, 30));
+            model.decide("step.schedule", late.into(model.setUp(), model.scenario()));
+        });
+        program.settle();
+        look(faults, "weekdays, two starts, cut short");
+        OpenProgram.ROBOT.push(KeyCode.ESCAPE);
+        program.settle();
         expectNone(faults);
     }
 
