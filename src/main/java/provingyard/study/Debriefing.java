@@ -5,7 +5,6 @@ import java.util.concurrent.CompletableFuture;
 import provingyard.scenario.Costs;
 import provingyard.scenario.SeasonPlan;
 import provingyard.score.Loss;
-import provingyard.season.Chronicle;
 import provingyard.season.Outcome;
 import provingyard.season.Season;
 import provingyard.season.Site;
@@ -30,7 +29,8 @@ public final class Debriefing {
     public static Debrief of(Season lived, Optional<Mark> mark, String learner) {
         Site site = lived.site();
         Optional<CompletableFuture<Outcome>> best = mark.map(m -> beside(lived, m.setUp()));
-        Outcome clock = beside(lived, SetUp.CLOCK_ALONE).join();
+        Story story = Story.of(lived);
+        Outcome clock = story.clock().outcome();
         Optional<Outcome> markCame = best.map(CompletableFuture::join);
         Costs costs = site.scenario().costs();
         Outcome trainee = lived.outcome();
@@ -51,8 +51,8 @@ public final class Debriefing {
                 clock,
                 markCame,
                 mark,
-                Chronicle.of(lived),
-                Moments.of(lived),
+                story.told(),
+                Moments.of(story),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),

@@ -75,7 +75,10 @@ public final class Moments {
      * @param lived a season, at any minute
      */
     public static List<Moment> of(Season lived) {
-        Story story = Story.of(lived);
+        return of(Story.of(lived));
+    }
+
+    static List<Moment> of(Story story) {
         WateringRules watering = new WateringRules(story);
         FlowRules flow = new FlowRules(story);
         List<Moment> all = new ArrayList<>();
