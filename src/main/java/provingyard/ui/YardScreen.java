@@ -7,8 +7,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.stream.Collectors;
 import javafx.animation.AnimationTimer;
 import javafx.application.Platform;
@@ -29,15 +27,10 @@ import provingyard.picture.View;
 import provingyard.scenario.Problem;
 import provingyard.scenario.Read;
 import provingyard.scenario.SensorKind;
-import provingyard.score.Score;
-import provingyard.season.Season;
 import provingyard.setup.Placement;
 import provingyard.setup.SetUp;
 import provingyard.setup.SetUpReader;
 import provingyard.setup.SetUpWriter;
-import provingyard.study.Commitment;
-import provingyard.study.Debrief;
-import provingyard.study.Moment;
 
 /** A site being tuned: yard, kit, inspector, ribbon, and the result when the season is over. */
 final class YardScreen extends StackPane {
@@ -60,29 +53,11 @@ final class YardScreen extends StackPane {
     private final KitPanel kit;
     private final Inspector inspector;
     private final RibbonPane ribbon;
-    private final CommitSheet commit;
-    private final DebriefModel debriefs;
-    private final DebriefScreen debrief;
-    private final MomentStrip strip;
-    private final MomentSayings sayings;
-    private final ExecutorService study = Executors.newSingleThreadExecutor(work -> {
-        Thread thread = new Thread(work, "study");
-        thread.setDaemon(true);
-        return thread;
-    });
+    private final AfterSeason after;
     private final RecordsSheet records;
     private final ProveSheet prove;
     private final SchedulePanel schedule;
     private final AnimationTimer pulse;
-    private boolean reckoned;
-    private boolean counts;
-    /** Whether the season that the debrief tells of is practice. */
-    private boolean practice;
-
-    private boolean practised;
-    /** The moment that the yard was taken back to; null for none. */
-    private Moment moment;
-
     private int failures;
     private final javafx.beans.InvalidationListener panels = o -> sizePanels();
 
@@ -96,14 +71,7 @@ final class YardScreen extends StackPane {
         kit = new KitPanel(model, words, yard);
         inspector = new Inspector(model, words);
         ribbon = new RibbonPane(model, words, this::toggleProve, this::toggleRecords, this::toggleSchedule);
-        debriefs = new DebriefModel(
-                new LiveStudy(), study, Platform::runLater, e -> Platform.runLater(() -> shell.unforeseen(e)));
-        debriefs.tell(this::scored);
-        commit = new CommitSheet(model, words, this::committed, this::hideSheets);
-        debriefs.stateProperty().addListener((o, was, is) -> commit.working(is.debrief() == null));
-        debrief = new DebriefScreen(model, words, debriefs, e -> Platform.runLater(() -> shell.unforeseen(e)), acts());
-        sayings = new MomentSayings(words, model.scenario());
-        strip = new MomentStrip(words, model::practise, this::backToOwn, this::showDebrief);
+        after = new AfterSeason(model, words, shell, afterwards());
         records = new RecordsSheet(model, words, this::hideSheets);
         prove = new ProveSheet(model, words, this::hideSheets);
         schedule = new SchedulePanel(model, words, this::hideSheets);
@@ -121,12 +89,12 @@ final class YardScreen extends StackPane {
         StackPane.setMargin(inspector, new Insets(MARGIN));
         middle.setMinSize(0, 0);
         BorderPane frame = new BorderPane(middle);
-        frame.setTop(new VBox(new TopBar(model, words, shell::route, shell::help, menu()), strip));
+        frame.setTop(new VBox(new TopBar(model, words, shell::route, shell::help, menu()), after.strip()));
         frame.setBottom(ribbon);
-        getChildren().addAll(frame, veil(), records, prove, schedule, commit, debrief);
+        getChildren().addAll(frame, veil(), records, prove, schedule, after.commit(), after.debrief());
         // What lies wholly under the debrief need neither be drawn nor read out.
-        frame.visibleProperty().bind(debrief.visibleProperty().not());
-        StackPane.setMargin(commit, new Insets(MARGIN));
+        frame.visibleProperty().bind(after.debrief().visibleProperty().not());
+        StackPane.setMargin(after.commit(), new Insets(MARGIN));
         StackPane.setMargin(records, new Insets(MARGIN));
         StackPane.setMargin(prove, new Insets(MARGIN));
         StackPane.setMargin(schedule, new Insets(MARGIN));
@@ -174,15 +142,6 @@ final class YardScreen extends StackPane {
         panel.setMaxWidth(width);
     }
 
-    /** Tells of a season's score; one that was over when the site was opened was told of before. Practice never counts. */
-    private void scored(Debrief ready) {
-        Score score = ready.standing().score();
-        if (counts && !practice) {
-            counts = false;
-            shell.scored(model.scenario().id(), score.points() == null ? null : score.shown());
-        }
-    }
-
     private void pulse() {
         model.refresh();
         double right = inspector.isVisible() ? inspector.getPrefWidth() + 2 * MARGIN : MARGIN;
@@ -190,121 +149,19 @@ final class YardScreen extends StackPane {
         yard.pulse(model.playingProperty().get());
         ribbon.pulse();
         records.pulse();
-        SeasonPlayer.Frame frame = model.frameProperty().get();
-        boolean ended = frame.over() && frame.snapshot().tick() >= frame.lived();
-        if (frame.practice()) {
-            if (ended && !practised) {
-                practised = true;
-                model.player().handOver(season -> Platform.runLater(() -> reckonPractice(season)));
-            }
-            practised &= frame.over();
-        } else if (ended && !reckoned) {
-            reckoned = true;
-            model.player().handOver(season -> Platform.runLater(() -> reckon(season)));
-        } else if (!frame.over()) {
-            reckoned = false;
-            counts = true;
-        }
-        strip(frame);
+        after.pulse(model.frameProperty().get());
     }
 
-    /** A season is over: it is worked out while the trainee says what they would change. */
-    private void reckon(Season season) {
-        Optional<Commitment> before =
-                counts ? Optional.empty() : shell.answer(model.scenario().id());
-        begin(false);
-        debriefs.begin(season, shell.book().current().name());
-        before.ifPresent(debriefs::commit);
-        showDebrief();
-    }
-
-    private void reckonPractice(Season season) {
-        begin(true);
-        debriefs.beginPractice(season, shell.book().current().name());
-        showDebrief();
-    }
-
-    private void begin(boolean inPractice) {
-        practice = inPractice;
-        moment = null;
-        model.selectedProperty().set(null);
-        hideSheets();
-    }
-
-    private void committed(Commitment said) {
-        debriefs.commit(said);
-        shell.answered(model.scenario().id(), said);
-        showDebrief();
-    }
-
-    /** Opens the debrief; whoever has not said what they would change is asked first. */
-    private void showDebrief() {
-        hideSheets();
-        if (!debriefs.committed() && !practice) {
-            commit.open();
-            return;
-        }
-        debrief.open(practice ? Optional.of(when(model.frameProperty().get().practiceFrom())) : Optional.empty());
-    }
-
-    private String when(long tick) {
-        return sayings.day(tick) + " " + sayings.clock(tick);
-    }
-
-    /** What stands under the top bar while a lived season is looked at. */
-    private void strip(SeasonPlayer.Frame frame) {
-        boolean told = debriefs.stateProperty().get().stage() != DebriefModel.Stage.NONE;
-        boolean back = frame.over() && frame.snapshot().tick() < frame.lived();
-        if (!told || !(frame.practice() || frame.over())) {
-            strip.hide();
-            yard.ghosts(List.of());
-            return;
-        }
-        String said = moment != null && back
-                ? when(moment.tick()) + ": " + sayings.sentence(moment)
-                : frame.practice()
-                        ? words.say("strip.inPractice", when(frame.practiceFrom()))
-                        : words.say(back ? "strip.lookingBack" : "strip.over");
-        strip.show(said, frame.practice(), back && !frame.practice(), frame.over() && !frame.playing());
-        yard.ghosts(back || frame.practice() ? ghosts() : List.of());
-    }
-
-    private List<Placement> ghosts() {
-        Debrief now = debriefs.stateProperty().get().debrief();
-        return now == null ? List.of() : DebriefPlan.ghosts(now);
-    }
-
-    private void backToOwn() {
-        SetUp setUp = debriefs.own().season().setUp();
-        moment = null;
-        practice = false;
-        debriefs.backToOwn();
-        model.backToOwn(setUp);
-    }
-
-    private DebriefScreen.Acts acts() {
-        return new DebriefScreen.Acts() {
+    private AfterSeason.Yard afterwards() {
+        return new AfterSeason.Yard() {
             @Override
-            public void toYard() {
-                debrief.setVisible(false);
-                yard.requestFocus();
+            public void uncover() {
+                hideSheets();
             }
 
             @Override
-            public void to(Moment which) {
-                moment = which;
-                model.player().show(which.tick());
-                toYard();
-            }
-
-            @Override
-            public void again() {
-                YardScreen.this.again();
-            }
-
-            @Override
-            public List<MenuItem> saving() {
-                return List.of();
+            public void ghosts(List<Placement> ghosts) {
+                yard.ghosts(ghosts);
             }
         };
     }
@@ -314,7 +171,7 @@ final class YardScreen extends StackPane {
         ribbon.theme(theme);
         inspector.theme(theme);
         prove.theme(theme);
-        debrief.look(theme, shell.em());
+        after.theme(theme);
     }
 
     /** Dims the yard under a sheet; a click on it closes the sheet. */
@@ -325,7 +182,7 @@ final class YardScreen extends StackPane {
                 .bind(records.visibleProperty()
                         .or(prove.visibleProperty())
                         .or(schedule.visibleProperty())
-                        .or(commit.visibleProperty()));
+                        .or(after.commit().visibleProperty()));
         veil.setOnMousePressed(e -> hideSheets());
         return veil;
     }
@@ -338,7 +195,7 @@ final class YardScreen extends StackPane {
             // Only a flow watch locks out what can be re-armed.
             items.add(item("menu.rearm", "menu-rearm", () -> model.player().rearm()));
         }
-        items.add(item("menu.restart", "menu-restart", this::again));
+        items.add(item("menu.restart", "menu-restart", after::again));
         items.addAll(shell.lookMenu());
         return items;
     }
@@ -352,7 +209,7 @@ final class YardScreen extends StackPane {
     }
 
     private void key(KeyEvent e) {
-        if (commit.isVisible() || debrief.isVisible()) {
+        if (after.covers()) {
             return;
         }
         boolean typing = e.getTarget() instanceof javafx.scene.control.TextInputControl;
@@ -376,8 +233,11 @@ final class YardScreen extends StackPane {
             toggleProve();
         } else if (!typing && e.getCode() == KeyCode.S && !e.isShortcutDown()) {
             toggleSchedule();
-        } else if (!typing && e.getCode() == KeyCode.D && !e.isShortcutDown() && strip.isVisible()) {
-            showDebrief();
+        } else if (!typing
+                && e.getCode() == KeyCode.D
+                && !e.isShortcutDown()
+                && after.strip().isVisible()) {
+            after.show();
         } else if (e.getCode() == KeyCode.ESCAPE && sheetOpen()) {
             hideSheets();
         } else if (!typing && !covered() && !e.isShortcutDown() && !e.isShiftDown() && kitKey(e.getCode()) != null) {
@@ -416,15 +276,14 @@ final class YardScreen extends StackPane {
     private void hideSheets() {
         records.setVisible(false);
         prove.setVisible(false);
-        commit.setVisible(false);
-        debrief.setVisible(false);
+        after.hide();
         schedule.setVisible(false);
         yard.requestFocus();
     }
 
     /** Whether a sheet lies over the yard, whose own keys come first. */
     boolean covered() {
-        return sheetOpen() || commit.isVisible() || debrief.isVisible();
+        return sheetOpen() || after.covers();
     }
 
     private boolean sheetOpen() {
@@ -438,15 +297,6 @@ final class YardScreen extends StackPane {
                 .toList();
         int digit = code.isDigitKey() ? code.getCode() % 16 : 0;
         return digit >= 1 && digit <= kinds.size() ? kinds.get(digit - 1) : null;
-    }
-
-    private void again() {
-        hideSheets();
-        moment = null;
-        practice = false;
-        reckoned = true;
-        debriefs.forget();
-        model.restart();
     }
 
     private FileChooser chooser() {
@@ -508,7 +358,7 @@ final class YardScreen extends StackPane {
     }
 
     DebriefModel.State debriefs() {
-        return debriefs.stateProperty().get();
+        return after.state();
     }
 
     YardPane yard() {
@@ -518,9 +368,7 @@ final class YardScreen extends StackPane {
     void dispose() {
         pulse.stop();
         shell.textSize().removeListener(panels);
-        debriefs.cancel();
-        study.shutdownNow();
-        debrief.dispose();
+        after.dispose();
         yard.dispose();
         inspector.dispose();
         model.close();
