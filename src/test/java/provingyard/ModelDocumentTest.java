@@ -168,18 +168,23 @@ class ModelDocumentTest {
     }
 
     static Stream<String> mark() {
+        String trips = list(numbers("study.RainOptions", "TRIPS").stream()
+                .map(ModelDocumentTest::eighths)
+                .toList());
         return Stream.of(
-                "over " + of("study.MarkSearch", "ALL_DRAWS") + " drawn seasons",
+                "over " + of("study.Draws", "FEWEST") + " to " + of("study.Draws", "MOST") + " drawn seasons",
                 "at most " + of("study.MarkSearch", "ROUNDS") + " rounds",
-                "a grid of " + of("study.Candidates", "ACROSS") + " × " + of("study.Candidates", "UP"),
-                "rain set points of "
-                        + list(numbers("RAIN_TRIPS").stream()
-                                .map(ModelDocumentTest::eighths)
-                                .toList()) + " in with vents " + list("RAIN_VENTS", 100, 2) + " % open",
-                "wind trips of " + list("WIND_TRIPS", 1, 2) + " m/s",
-                "freeze trips of " + list("FREEZE_BELOW", 1, 2) + " °C",
-                "high limits of " + list("FLOW_HIGH", 100, 3) + " %",
-                "soil wet at " + list("SOIL_SHARES", 100, 2) + " % of the available water");
+                "a grid of " + of("study.Spots", "ACROSS") + " × " + of("study.Spots", "UP"),
+                of("study.Spots", "DRAWN") + " more by chance",
+                "rain set points of " + trips + " in with vents " + list("study.RainOptions", "VENTS", 100, 2)
+                        + " % open",
+                "wind trips of " + list("study.WindOptions", "TRIPS", 1, 2) + " m/s",
+                "freeze trips of " + list("study.FreezeOptions", "BELOW", 1, 2) + " °C",
+                "high limits of " + list("study.FlowOptions", "HIGH", 100, 3) + " %",
+                "soil wet at " + list("study.SoilOptions", "WET", 100, 2) + " % of the available water",
+                of("study.Draws", "TRIAL") + " seasons that no search uses",
+                "by " + of("study.Challenger", "POINTS") + " % of the gap and by " + of("study.Challenger", "ERRORS")
+                        + " standard errors");
     }
 
     static Stream<String> moments() {
@@ -296,15 +301,17 @@ class ModelDocumentTest {
         }
     }
 
-    private static List<Double> numbers(String field) {
-        Object array = constant("study.Candidates", field);
+    private static List<Double> numbers(String type, String field) {
+        Object array = constant(type, field);
         return IntStream.range(0, Array.getLength(array))
                 .mapToObj(i -> Array.getDouble(array, i))
                 .toList();
     }
 
-    private static String list(String field, double scale, int digits) {
-        return list(numbers(field).stream().map(v -> rounded(v * scale, digits)).toList());
+    private static String list(String type, String field, double scale, int digits) {
+        return list(numbers(type, field).stream()
+                .map(v -> rounded(v * scale, digits))
+                .toList());
     }
 
     /** a, b and c. */

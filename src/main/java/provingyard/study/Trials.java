@@ -134,11 +134,11 @@ final class Trials implements AutoCloseable {
 
     private void stopIfAsked() {
         if (progress.cancelled()) {
-            pool.shutdownNow();
             throw new CancellationException();
         }
     }
 
+    /** Drops what still waits. */
     @Override
     public void close() {
         pool.shutdownNow();
