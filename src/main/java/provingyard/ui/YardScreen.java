@@ -245,7 +245,7 @@ final class YardScreen extends StackPane {
             toggleProve();
         } else if (!typing && e.getCode() == KeyCode.S && !e.isShortcutDown()) {
             toggleSchedule();
-        } else if (e.getCode() == KeyCode.ESCAPE && sheetOpen()) {
+        } else if (e.getCode() == KeyCode.ESCAPE && sheetOpen() && !typing) {
             hideSheets();
         } else if (!typing && !covered() && !e.isShortcutDown() && !e.isShiftDown() && kitKey(e.getCode()) != null) {
             model.takeInHand(kitKey(e.getCode()));
