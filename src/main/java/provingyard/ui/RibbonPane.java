@@ -75,6 +75,8 @@ final class RibbonPane extends VBox {
         window = new RibbonWindow(story.whole(), (long) days * DAY);
         setId("ribbon");
         getStyleClass().add("ribbon");
+        // As wide as the window, however wide its buttons: else it never saw that they need two rows.
+        setMinWidth(0);
         band.setFocusTraversable(true);
         band.setId("ribbon-band");
         band.setMinHeight(60);

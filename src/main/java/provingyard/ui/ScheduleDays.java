@@ -152,7 +152,7 @@ final class ScheduleDays extends VBox {
         }
     }
 
-    /** Shows a schedule; what is being typed is left alone. */
+    /** Shows a schedule. */
     void show(Schedules now, boolean open) {
         shown = now;
         Schedule s = now.schedule();

@@ -5,6 +5,8 @@ import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -50,6 +52,13 @@ final class SchedulePanel extends VBox {
         HBox.setHgrow(why, Priority.ALWAYS);
         lock.getChildren().addAll(IconNode.of("caution", 16), why);
         getChildren().addAll(head(close), lock, page);
+        // After the fields, in which Esc takes back what was typed.
+        addEventHandler(KeyEvent.KEY_PRESSED, e -> {
+            if (e.getCode() == KeyCode.ESCAPE) {
+                close.run();
+                e.consume();
+            }
+        });
         model.draftProperty().addListener(o -> refresh());
         model.frameProperty().addListener(o -> lockAgain());
         words.follow(this, this::refresh);
@@ -110,8 +119,9 @@ final class SchedulePanel extends VBox {
     void open() {
         setVisible(true);
         refresh();
-        Node firstField = lookup("#schedule-start-0");
-        (firstField == null || firstField.isDisabled() ? lookup("#schedule-close") : firstField).requestFocus();
+        Node first =
+                lookup(model.whyNoSchedule() == null ? "#schedule-mode .toggle-button:selected" : "#schedule-close");
+        (first == null ? this : first).requestFocus();
     }
 
     private void lockAgain() {

@@ -2,8 +2,10 @@ package provingyard.ui;
 
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Consumer;
+import java.util.function.DoubleConsumer;
 import java.util.function.UnaryOperator;
 import javafx.geometry.HPos;
 import javafx.geometry.VPos;
@@ -18,6 +20,7 @@ import javafx.scene.layout.VBox;
 import provingyard.quantity.Show;
 import provingyard.scenario.Plumbing;
 import provingyard.scenario.Schedule.ZoneRun;
+import provingyard.scenario.Text;
 import provingyard.season.Plan;
 
 /** Each zone's run time, longest cycle and soak, and what becomes of them on a watering day. */
@@ -135,7 +138,7 @@ final class ScheduleZones extends VBox {
         return new Row(runs, cycle, soak, lane);
     }
 
-    private provingyard.scenario.Text label(String zone) {
+    private Text label(String zone) {
         return model.scenario().plumbing().fittings().stream()
                 .filter(f -> f.id().equals(zone))
                 .map(Plumbing.Fitting::label)
@@ -143,7 +146,7 @@ final class ScheduleZones extends VBox {
                 .orElse(null);
     }
 
-    private QuantityField field(String zone, String what, double least, java.util.function.DoubleConsumer take) {
+    private QuantityField field(String zone, String what, double least, DoubleConsumer take) {
         QuantityField field = new QuantityField(Show.DURATION, least, MOST, words, take);
         field.setId("schedule-" + what + "-" + zone);
         field.accessibleTextProperty()
@@ -183,13 +186,10 @@ final class ScheduleZones extends VBox {
                                 pass.runs().size())
                         : words.say("schedule.nothing"));
         cut.setVisible(any && pass.minutes() < pass.asked());
-        cutText.setText(words.say(
-                "schedule.cut",
-                words.display().text(Show.DURATION, 60.0 * pass.minutes()),
-                words.display().text(Show.DURATION, 60.0 * pass.asked())));
+        cutText.setText(words.say("schedule.cut", pass.minutes(), pass.asked()));
     }
 
     private static String clock(long tick) {
-        return String.format(java.util.Locale.ROOT, "%02d:%02d", tick % DAY / HOUR, tick % HOUR);
+        return String.format(Locale.ROOT, "%02d:%02d", tick % DAY / HOUR, tick % HOUR);
     }
 }

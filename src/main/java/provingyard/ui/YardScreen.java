@@ -238,7 +238,7 @@ final class YardScreen extends StackPane {
                 && !e.isShortcutDown()
                 && after.strip().isVisible()) {
             after.show();
-        } else if (e.getCode() == KeyCode.ESCAPE && sheetOpen()) {
+        } else if (e.getCode() == KeyCode.ESCAPE && sheetOpen() && !typing) {
             hideSheets();
         } else if (!typing && !covered() && !e.isShortcutDown() && !e.isShiftDown() && kitKey(e.getCode()) != null) {
             model.takeInHand(kitKey(e.getCode()));

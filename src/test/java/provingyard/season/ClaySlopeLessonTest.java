@@ -16,7 +16,6 @@ import provingyard.scenario.Schedule.ZoneRun;
 import provingyard.scenario.SensorKind;
 import provingyard.scenario.Sites;
 import provingyard.score.Loss;
-import provingyard.setup.FlowWatch;
 import provingyard.setup.Interlock;
 import provingyard.setup.Placement;
 import provingyard.setup.References;
@@ -196,6 +195,6 @@ class ClaySlopeLessonTest {
         assertTrue(reaches(textbook));
         assertFalse(reaches(careless));
         assertFalse(reaches(textbook.withSchedule(null)), "not without cycles and soaks");
-        assertFalse(reaches(textbook.without(soil.id()).with(FlowWatch.OFF)), "nor without the sensor");
+        assertFalse(reaches(textbook.without(soil.id())), "nor without the sensor");
     }
 }

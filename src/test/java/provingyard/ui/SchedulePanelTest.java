@@ -7,7 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.DayOfWeek;
 import java.time.LocalTime;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import javafx.scene.Node;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.Labeled;
@@ -59,6 +61,35 @@ class SchedulePanelTest {
         key(KeyCode.ENTER);
     }
 
+    private static Node focused() {
+        return program.shell().scene().getFocusOwner();
+    }
+
+    @Test
+    void everyControlIsReachedByTab() throws Exception {
+        opened(States.CLAY_SLOPE);
+        assertEquals("schedule-mode-interval", focused().getId());
+        Set<String> reached = new HashSet<>();
+        for (int i = 0; i < 40; i++) {
+            reached.add(focused().getId());
+            key(KeyCode.TAB);
+        }
+        for (String id : List.of(
+                "schedule-more",
+                "schedule-start-0",
+                "schedule-add-start",
+                "field-setting-seasonal",
+                "schedule-runs-zone-6",
+                "schedule-cycle-zone-6")) {
+            assertTrue(reached.contains(id), id + " is not among " + reached);
+        }
+        ROBOT.interact(() -> node("#schedule-mode-interval").requestFocus());
+        key(KeyCode.RIGHT);
+        assertEquals("schedule-mode-weekdays", focused().getId());
+        key(KeyCode.S);
+        assertFalse(node("#schedule").isVisible());
+    }
+
     private static YardModel opened(String site) throws Exception {
         YardModel model = program.open(site, SetUp.CLOCK_ALONE);
         ROBOT.interact(() -> node("#ribbon-band").requestFocus());
@@ -91,6 +122,13 @@ class SchedulePanelTest {
         assertEquals(180, model.setUp().schedule().zones().get(0).cycle());
         fire("#schedule-back");
         assertNull(model.setUp().schedule());
+        ROBOT.interact(() -> {
+            node("#schedule-start-0").requestFocus();
+            ((TextInputControl) node("#schedule-start-0")).setText("4");
+        });
+        key(KeyCode.ESCAPE);
+        assertEquals("05:00", ((TextInputControl) node("#schedule-start-0")).getText(), "taken back");
+        assertTrue(node("#schedule").isVisible());
         key(KeyCode.ESCAPE);
         assertFalse(node("#schedule").isVisible());
     }
