@@ -34,10 +34,13 @@ public final class Draws {
     /** How many draws a challenger's trial has. */
     static final int TRIAL = 24;
 
-    /** Fewest and most draws of a search, and the cells times days that are lived for one search's candidate. */
+    /** Fewest draws of a search. */
     static final int FEWEST = 12;
 
+    /** Most draws of a search. */
     static final int MOST = 36;
+
+    /** Cells times days that one candidate lives over all draws of a search: some 1.5 s of one core. */
     private static final double CELL_DAYS = 2.1e6;
 
     private Draws() {}
