@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -13,12 +14,15 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import provingyard.quantity.Display;
-import provingyard.report.SeasonPage;
+import provingyard.report.Reports;
+import provingyard.report.Story;
 import provingyard.scenario.Scenario;
+import provingyard.season.Outcome;
 import provingyard.season.Season;
 import provingyard.season.Site;
 import provingyard.setup.SetUp;
 import provingyard.study.Comparison;
+import provingyard.study.Debrief;
 import provingyard.study.Mark;
 import provingyard.study.MarkSearch;
 import provingyard.study.MarkStore;
@@ -31,6 +35,7 @@ import provingyard.text.Texts;
 final class RunCommand implements Callable<Integer> {
 
     private static final int MOST_DAYS = 366;
+    private static final int MINUTES_A_DAY = 1440;
 
     @Spec
     private CommandSpec spec;
@@ -56,8 +61,8 @@ final class RunCommand implements Callable<Integer> {
     @Option(names = "--json", descriptionKey = "run.json")
     private boolean json;
 
-    @Option(names = "--out", paramLabel = "DIR", descriptionKey = "run.out")
-    private Path out;
+    @Option(names = "--report", paramLabel = "DIR", descriptionKey = "run.report")
+    private Path report;
 
     @Override
     public Integer call() {
@@ -73,7 +78,7 @@ final class RunCommand implements Callable<Integer> {
         if (scenario.isEmpty()) {
             return Main.BAD_INPUT;
         }
-        if (out != null && !madeFolder(texts, err)) {
+        if (report != null && !madeFolder(texts, err)) {
             return Main.BAD_INPUT;
         }
         Site ready = Site.of(scenario.get());
@@ -86,10 +91,10 @@ final class RunCommand implements Callable<Integer> {
     /** Made before the season is lived, so that nobody waits for a report that cannot be written. */
     private boolean madeFolder(Texts texts, PrintWriter err) {
         try {
-            Files.createDirectories(out);
+            Files.createDirectories(report);
             return true;
         } catch (IOException e) {
-            err.println(texts.say("bad.write", out, TextFile.reason(e, texts)));
+            err.println(texts.say("bad.write", report, TextFile.reason(e, texts)));
             return false;
         }
     }
@@ -109,19 +114,44 @@ final class RunCommand implements Callable<Integer> {
         Display display = Display.of(common.units(), common.language());
         print.println(json ? result.json() : result.text(texts, display));
         int exit = verdict(season.unsolvedMinutes(), texts, spec.commandLine().getErr());
-        if (out != null) {
-            try {
-                SeasonPage.Story story = new SeasonPage.Story(season, standing, setUpName, withSeed, withDays);
-                Path page = SeasonPage.write(out, story, texts.language(), common.units());
-                if (!json) {
-                    print.println(texts.say("report.written", page));
-                }
-            } catch (IOException e) {
-                spec.commandLine().getErr().println(texts.say("bad.write", out, TextFile.reason(e, texts)));
-                return Main.BAD_INPUT;
+        return report == null || write(season, standing, mark, texts) ? exit : Main.BAD_INPUT;
+    }
+
+    /** Writes the reports; what the clock alone and the mark came to is lived for them. */
+    private boolean write(Season season, Standing standing, Optional<Mark> mark, Texts texts) {
+        Debrief debrief = new Debrief(
+                season,
+                standing,
+                beside(season, SetUp.CLOCK_ALONE),
+                mark.map(m -> beside(season, m.setUp())),
+                mark,
+                List.of(),
+                Optional.empty(),
+                List.of(),
+                Optional.empty(),
+                "");
+        Story story = Story.of(debrief).named(setUpName == null ? "" : setUpName);
+        try {
+            Path page = Reports.write(report, story, texts.language(), common.units());
+            if (!json) {
+                spec.commandLine().getOut().println(texts.say("report.written", page));
             }
+            return true;
+        } catch (IOException e) {
+            spec.commandLine().getErr().println(texts.say("bad.write", report, TextFile.reason(e, texts)));
+            return false;
         }
-        return exit;
+    }
+
+    /** What a set-up comes to on the weather of a lived season. */
+    private static Outcome beside(Season lived, SetUp setUp) {
+        if (lived.changes().equals(List.of(new Season.Change(0, setUp)))) {
+            return lived.outcome();
+        }
+        int days = (int) (lived.end() / MINUTES_A_DAY);
+        Season other = Season.begin(lived.site(), lived.seed(), days, setUp);
+        other.liveToEnd();
+        return other.outcome();
     }
 
     /** The exit code of a lived season, and the word of warning where flows of some minutes are no answer. */

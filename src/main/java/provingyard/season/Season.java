@@ -206,6 +206,11 @@ public final class Season {
         return ground;
     }
 
+    /** The seed of all its chance. */
+    public long seed() {
+        return streams.seed();
+    }
+
     /** What chance is drawn from. */
     RandomStreams streams() {
         return streams;

@@ -187,8 +187,8 @@ class RunCommandTest {
     @Test
     void theReportStandsAloneWithItsPicture() throws IOException {
         Path out = folder.resolve("new/report");
-        Shell shell =
-                Shell.type("run", "tansy-row", "--days", "2", "--setup", "careless", "--json", "--out", out.toString());
+        Shell shell = Shell.type(
+                "run", "tansy-row", "--days", "2", "--setup", "careless", "--json", "--report", out.toString());
         assertEquals(Main.GOOD, shell.code(), shell.seen());
         assertEquals("tansy-row", JSON.readTree(shell.out()).get("site").asText());
         String page = Files.readString(out.resolve("report.html"));
@@ -209,8 +209,8 @@ class RunCommandTest {
         assertTrue(own.contains(title), "the site's title stands as expected");
         Files.writeString(yard, own.replace(title, "\"title\": { \"en\": \"<script>alert(2)</script>\""));
         Path out = folder.resolve("report");
-        Shell shell =
-                Shell.type("run", yard.toString(), "--days", "1", "--setup", sly.toString(), "--out", out.toString());
+        Shell shell = Shell.type(
+                "run", yard.toString(), "--days", "1", "--setup", sly.toString(), "--report", out.toString());
         assertEquals(Main.GOOD, shell.code(), shell.seen());
         String page = Files.readString(out.resolve("report.html"));
         assertFalse(page.contains("<script"), "markup came in");
@@ -221,7 +221,7 @@ class RunCommandTest {
     @Test
     void aReportThatCannotBeWrittenIsSaidBeforeTheSeasonIsLived() throws IOException {
         Path inTheWay = Files.writeString(folder.resolve("file"), "here");
-        Shell shell = Shell.type("run", "tansy-row", "--days", "2", "--out", inTheWay.toString());
+        Shell shell = Shell.type("run", "tansy-row", "--days", "2", "--report", inTheWay.toString());
         assertEquals(Main.BAD_INPUT, shell.code());
         assertEquals("", shell.out());
         assertEquals(1, shell.err().lines().count(), shell.err());

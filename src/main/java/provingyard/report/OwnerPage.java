@@ -1,0 +1,238 @@
+package provingyard.report;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import provingyard.quantity.Show;
+import provingyard.quantity.UnitSystem;
+import provingyard.scenario.Costs;
+import provingyard.score.Loss;
+import provingyard.season.Season;
+import provingyard.setup.Cautions;
+import provingyard.setup.Cost;
+import provingyard.setup.FlowWatch;
+import provingyard.setup.Interlock;
+import provingyard.setup.Placement;
+import provingyard.setup.SetUp;
+import provingyard.study.Debrief;
+import provingyard.study.Worth;
+
+/**
+ * One sheet for the owner of the property: what each sensor does there in plain words, what it saves and when it has
+ * paid for itself, with the spread over years, the cautions and what was assumed.
+ */
+public final class OwnerPage {
+
+    private static final double GALLONS = 3.785411784;
+    private static final double SQUARE_FEET = 9.290304;
+    private static final double LEAST = 0.005;
+
+    private final Debrief debrief;
+    private final PageWords words;
+    private final PageCharts charts;
+
+    private OwnerPage(Debrief debrief, String language, UnitSystem units) {
+        this.debrief = debrief;
+        words = new PageWords(debrief.season().site().scenario(), language, units);
+        charts = new PageCharts(words);
+    }
+
+    /** Whether there is something to tell an owner: a sensor is placed, and what it is worth is known. */
+    public static boolean tells(Debrief debrief) {
+        return debrief.worth().stream().anyMatch(Worth::placed);
+    }
+
+    /** The page in a language and a system of units. */
+    public static HtmlPage of(Debrief debrief, String language, UnitSystem units) {
+        return new OwnerPage(debrief, language, units).page(1);
+    }
+
+    /** The page for a sheet of paper: the plan is made smaller until all of it fits on one. */
+    static byte[] pdf(Debrief debrief, String language, UnitSystem units, Paper paper) throws java.io.IOException {
+        OwnerPage owner = new OwnerPage(debrief, language, units);
+        byte[] sheet = Pdf.of(owner.page(1), paper);
+        for (double plan = 0.9; Pdf.pages(sheet) > 1 && plan > 0.3; plan -= 0.1) {
+            sheet = Pdf.of(owner.page(plan), paper);
+        }
+        return sheet;
+    }
+
+    /** {@code plan}: share of its column that the plan takes. */
+    private HtmlPage page(double plan) {
+        HtmlPage page = new HtmlPage(words.language(), words.say("owner.title") + ": " + words.title(), "owner");
+        made(page, "foot paper");
+        page.element("h1", "", words.say("owner.title"));
+        page.element("p", "sub", whose());
+        top(page, plan);
+        sensors(page);
+        also(page);
+        page.open("table", "plain").open("tbody", "").open("tr", "");
+        page.open("td", "cell half");
+        page.element("h2", "", words.say("owner.cautions")).list("", cautions()).close();
+        page.open("td", "cell half right");
+        page.element("h2", "", words.say("owner.assumed")).list("", assumed()).close();
+        page.close().close().close();
+        made(page, "foot screen");
+        return page;
+    }
+
+    private void made(HtmlPage page, String look) {
+        String hash = BooksPart.beginning(debrief.season().site().contentHash());
+        page.element(
+                "div",
+                look,
+                words.say(
+                        "owner.made",
+                        Season.ENGINE,
+                        hash,
+                        Long.toString(debrief.season().seed())));
+    }
+
+    private String whose() {
+        Season season = debrief.season();
+        String line = words.say(
+                "owner.for",
+                words.title(),
+                Integer.toString(season.outcome().days()),
+                words.date(season.clock(0).toLocalDate()),
+                Integer.toString(debrief.worth().get(0).draws()));
+        return debrief.learner().isBlank() ? line : line + " " + words.say("owner.prepared", debrief.learner());
+    }
+
+    private void top(HtmlPage page, double plan) {
+        byte[] yard = new PlanPictures(debrief.season(), words).sensors(List.of());
+        page.open("table", "plain").open("tbody", "").open("tr", "");
+        page.open("td", "cell", " style=\"width:60%\"");
+        String share = Math.round(100 * plan) + "%";
+        page.plan(yard, words.say("owner.plan", words.title()), "width:" + share)
+                .close();
+        page.open("td", "cell right");
+        whole(page);
+        page.close().close().close().close();
+    }
+
+    /** What all sensors together came to in the season that was lived. */
+    private void whole(HtmlPage page) {
+        Loss clock = debrief.standing().clock();
+        Loss own = debrief.standing().trainee();
+        double saved = clock.total() - own.total();
+        page.element("div", "figure", words.about(Math.abs(saved)));
+        page.lead(words.say(saved >= 0 ? "owner.whole" : "owner.wholeMore"));
+        page.paragraph(words.say(
+                "owner.wholeWater",
+                words.text(Show.VOLUME, debrief.season().ledger().irrigation().wasted()),
+                words.text(Show.VOLUME, debrief.clock().ledger().irrigation().wasted())));
+        double iced = own.entry(Loss.Kind.ICED_WALK).amount();
+        double clockIced = clock.entry(Loss.Kind.ICED_WALK).amount();
+        if (iced > 0 || clockIced > 0) {
+            page.paragraph(words.say("owner.wholeIce", words.text(Show.ICE, iced), words.text(Show.ICE, clockIced)));
+        }
+        double price = Cost.of(debrief.season().setUp(), words.scenario().kit()).spent();
+        page.paragraph(words.say("owner.wholePrice", words.about(price)));
+    }
+
+    private void sensors(HtmlPage page) {
+        Table table = new Table("stack");
+        List<String> head = new ArrayList<>();
+        for (String key : List.of("sensor", "does", "price", "season", "year", "payback")) {
+            head.add(words.say("owner." + key));
+        }
+        table.head(head);
+        debrief.worth().stream().filter(Worth::placed).forEach(w -> table.row(row(w)));
+        page.table(table);
+    }
+
+    private List<Cell> row(Worth w) {
+        Worth.Span money = w.money();
+        Worth.Span year = new Worth.Span(
+                money.mean() * w.seasonsAYear(), money.low() * w.seasonsAYear(), money.high() * w.seasonsAYear());
+        return List.of(
+                Cell.text(words.window("kind." + w.kind().name()))
+                        .with(charts.icon(w.kind()))
+                        .look("who own"),
+                Cell.text(does(w)).look("block"),
+                Cell.number(words.about(w.price())),
+                Cell.number(words.about(money.mean())).below(words.ends(Show.MONEY, money)),
+                Cell.number(words.about(year.mean()))
+                        .below(words.ends(Show.MONEY, year))
+                        .look("own"),
+                Cell.number(words.payback(w.paybackYears())));
+    }
+
+    /** What the sensors of a kind do here, in plain words. */
+    private String does(Worth w) {
+        SetUp setUp = debrief.season().setUp();
+        Set<String> sentences = setUp.of(w.kind()).stream()
+                .map(p -> does(p, setUp))
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+        return String.join(" ", sentences);
+    }
+
+    private String does(Placement placement, SetUp setUp) {
+        if (placement instanceof Placement.Flow f) {
+            return flow(f, setUp.flowWatch());
+        }
+        if (SensorWords.action(placement, setUp) == Interlock.Action.NONE) {
+            return words.say("owner.idle");
+        }
+        if (placement instanceof Placement.Rain r) {
+            return words.say("owner.RAIN", words.text(Show.DEPTH, r.trip()));
+        }
+        if (placement instanceof Placement.Wind v) {
+            return words.say("owner.WIND", words.text(Show.SPEED, v.trip()));
+        }
+        if (placement instanceof Placement.Freeze f) {
+            return words.say("owner.FREEZE", words.text(Show.TEMPERATURE, f.below()));
+        }
+        return words.say("owner.SOIL", words.text(Show.SHORT_LENGTH, ((Placement.Soil) placement).depth()));
+    }
+
+    private String flow(Placement.Flow sensor, FlowWatch watch) {
+        if (!sensor.id().equals(watch.sensor())) {
+            return words.say("owner.idle");
+        }
+        boolean shuts = watch.onZone() != FlowWatch.Action.ALARM || watch.onUnscheduled() != FlowWatch.Action.ALARM;
+        return words.say(shuts ? "owner.FLOW_SHUT" : "owner.FLOW");
+    }
+
+    /** Kinds that are not placed and would save money, in one line. */
+    private void also(HtmlPage page) {
+        List<String> also = debrief.worth().stream()
+                .filter(w -> !w.placed() && w.moneyAYear() > LEAST)
+                .map(w -> words.say(
+                        "owner.also", words.sensor(w.kind()), words.about(w.price()), words.about(w.moneyAYear())))
+                .toList();
+        if (!also.isEmpty()) {
+            page.note(words.say("owner.alsoTitle") + ". " + String.join("; ", also) + ".");
+        }
+    }
+
+    /** Each caution that belongs to what is placed, once, in the order in which they are always shown. */
+    private List<String> cautions() {
+        Set<String> keys = new TreeSet<>(Comparator.comparingInt(Cautions.ALL::indexOf));
+        debrief.season().setUp().sensors().forEach(p -> keys.addAll(Cautions.of(p)));
+        // An owner reads of these whatever is placed.
+        keys.addAll(List.of(Cautions.NOT_WINTERISED, Cautions.CODES));
+        return keys.stream().map(k -> Cautions.text(k, words.language())).toList();
+    }
+
+    private List<String> assumed() {
+        Costs costs = words.scenario().costs();
+        Worth any = debrief.worth().get(0);
+        boolean us = words.units() == UnitSystem.US;
+        String water = words.money(us ? costs.water() * GALLONS : costs.water());
+        String ice = words.money(us ? costs.icedWalk() * SQUARE_FEET : costs.icedWalk());
+        return List.of(
+                words.say("owner.assumed.draws", Integer.toString(any.draws())),
+                words.say("owner.assumed.single"),
+                words.say("owner.assumed.water", words.say(us ? "owner.per.water" : "owner.per.waterMetric", water)),
+                words.say("owner.assumed.ice", words.say(us ? "owner.per.ice" : "owner.per.iceMetric", ice)),
+                words.say("owner.assumed.leak", words.money(costs.missedLeak()), words.money(costs.falseAlarm())),
+                words.say("owner.assumed.year", words.number(any.seasonsAYear())),
+                words.say("owner.assumed.no"));
+    }
+}
