@@ -119,7 +119,9 @@ final class BooksPart {
         rows.add(List.of(words.say("about.ledger"), beginning(season.ledgerHash())));
         debrief.mark().ifPresent(m -> rows.add(List.of(words.say("about.draws"), Integer.toString(m.draws()))));
         page.open("div", "keep").heading(words.say("about.title"));
-        page.table(List.of(), rows).close();
+        Table table = new Table("about");
+        rows.forEach(r -> table.row(Cell.text(r.get(0)), Cell.number(r.get(1))));
+        page.table(table).close();
         if (season.unsolvedMinutes() > 0) {
             page.lead(words.say("about.unsolved", Long.toString(season.unsolvedMinutes())));
         }

@@ -6,20 +6,13 @@ package provingyard.report;
  * @param text what it says
  * @param small a quiet line below; empty for none
  * @param look its class for the style sheets; empty for none
- * @param icon PNG of a sign before the text, or null
+ * @param icon PNG of a sign at its left, or null
  */
 record Cell(String text, String small, String look, byte[] icon) {
-
-    private static final String NO_BREAK = "\u00a0";
 
     /** Whether it stands at the right. */
     boolean isNumber() {
         return look.equals("n") || look.startsWith("n ");
-    }
-
-    /** What it says; beside a sign it stays on one line. */
-    String shown() {
-        return icon == null ? text : NO_BREAK + text.replace(" ", NO_BREAK);
     }
 
     /** Words. */
@@ -42,7 +35,7 @@ record Cell(String text, String small, String look, byte[] icon) {
         return new Cell(text, line, look, icon);
     }
 
-    /** The same with a sign before it. */
+    /** The same with a sign at its left. */
     Cell with(byte[] png) {
         return new Cell(text, small, look, png);
     }

@@ -12,6 +12,8 @@ import provingyard.study.Debrief;
  */
 public final class DebriefPage {
 
+    private static final double LETTERING = 2.2;
+
     private final Story story;
     private final PageWords words;
     private final PageCharts charts;
@@ -29,7 +31,7 @@ public final class DebriefPage {
 
     private HtmlPage page() {
         Debrief debrief = story.debrief();
-        PlanPictures plans = new PlanPictures(debrief.season(), words);
+        PlanPictures plans = new PlanPictures(debrief.season(), words, LETTERING);
         HtmlPage page = new HtmlPage(words.language(), words.say("page.title", words.title()), "debrief");
         foot(page);
         header(page, debrief);

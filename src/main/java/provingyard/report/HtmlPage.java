@@ -170,6 +170,11 @@ public final class HtmlPage {
         return " " + name + "=\"" + escaped(text) + "\"";
     }
 
+    /** The attribute of an element of the look {@code signed} that has a sign at its left. */
+    static String sign(byte[] png) {
+        return " style=\"background-image:url(" + data(png) + ")\"";
+    }
+
     /** An element with a text. */
     HtmlPage element(String name, String look, String text) {
         return open(name, look).text(text).close();

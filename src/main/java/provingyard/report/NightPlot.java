@@ -75,6 +75,7 @@ final class NightPlot {
             line(s, night.sensor(), Pen.of(theme.at(Tone.INK), 2).dashed(6, 4));
         }
         line(s, night.surface(), Pen.of(theme.at(Tone.ICE), 3));
+        trip(s);
         names(s);
         return TOP + PLOT + 2 * (LANE + 8) + 2 * LINE;
     }
@@ -98,14 +99,18 @@ final class NightPlot {
             s.stroke(
                     Path.segment(LEFT, y, right, y),
                     Pen.of(theme.at(Tone.INK_3), 1).dashed(2, 3));
-            s.text(
-                    words.say("ice.trips", words.text(Show.TEMPERATURE, night.trip())),
-                    LEFT + 4,
-                    y - 4,
-                    small.halo(theme.at(Tone.SHEET).fade(0.9), 3));
         }
         ends(s, small, zero);
         hours(s, small);
+    }
+
+    private void trip(Surface s) {
+        if (Double.isFinite(night.trip())) {
+            String says = words.say("ice.trips", words.text(Show.TEMPERATURE, night.trip()));
+            TextStyle style = TextStyle.of(FontRole.TEXT, 12, theme.at(Tone.INK_2))
+                    .halo(theme.at(Tone.SHEET).fade(0.9), 3);
+            s.text(says, LEFT + 4, y(night.trip()) - 4, style);
+        }
     }
 
     /** The highest and the lowest value, where they do not meet the line of 0 °C. */

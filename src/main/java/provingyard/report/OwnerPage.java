@@ -30,6 +30,8 @@ public final class OwnerPage {
     private static final double GALLONS = 3.785411784;
     private static final double SQUARE_FEET = 9.290304;
     private static final double LEAST = 0.005;
+    /** The plan takes half of the sheet: its letters are the larger. */
+    private static final double LETTERING = 2.7;
 
     private final Debrief debrief;
     private final PageWords words;
@@ -104,9 +106,9 @@ public final class OwnerPage {
     }
 
     private void top(HtmlPage page, double plan) {
-        byte[] yard = new PlanPictures(debrief.season(), words).sensors(List.of());
+        byte[] yard = new PlanPictures(debrief.season(), words, LETTERING).sensors(List.of());
         page.open("table", "plain").open("tbody", "").open("tr", "");
-        page.open("td", "cell", " style=\"width:60%\"");
+        page.open("td", "cell yard");
         String share = Math.round(100 * plan) + "%";
         page.plan(yard, words.say("owner.plan", words.title()), "width:" + share)
                 .close();

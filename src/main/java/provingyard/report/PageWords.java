@@ -102,11 +102,13 @@ final class PageWords {
         return value > 0 ? PLUS + text : text;
     }
 
-    /** The two ends of a span. */
+    /** The two ends of a span, their unit once where it is the same. */
     String ends(Show show, Worth.Span span) {
-        return show == Show.MONEY
-                ? say("worth.span", about(span.low()), about(span.high()))
-                : say("worth.span", text(show, span.low()), text(show, span.high()));
+        String low = show == Show.MONEY ? about(span.low()) : text(show, span.low());
+        String high = show == Show.MONEY ? about(span.high()) : text(show, span.high());
+        String unit = high.substring(high.lastIndexOf(SPACE));
+        boolean once = low.endsWith(unit);
+        return say("worth.span", once ? low.substring(0, low.length() - unit.length()) : low, high);
     }
 
     /** How long until something has paid for itself. */

@@ -46,14 +46,15 @@ final class PlanPictures {
     private final YardShapes shapes;
     private final View view;
 
-    PlanPictures(Season season, PageWords words) {
+    /** {@code lettering}: size of the plan's letters beside the program's on a screen. */
+    PlanPictures(Season season, PageWords words, double lettering) {
         this.season = season;
         shapes = YardShapes.of(season.site().scenario());
         Point size = season.site().scenario().yard().size();
         int height = (int) Math.round(WIDTH * Math.max(0.3, Math.min(1, size.y() / size.x())));
         view = View.fit(size, WIDTH, height, View.Free.ALL, PRINT)
                 .in(words.language(), words.units())
-                .lettering(DENSITY);
+                .lettering(lettering);
     }
 
     /** The plan with the sensors of the season's set-up, and others' as ghosts. */

@@ -32,7 +32,7 @@ final class ResultPart {
             return;
         }
         page.open("table", "plain").open("tbody", "").open("tr", "");
-        page.open("td", "cell", " style=\"width:130px\"");
+        page.open("td", "cell points");
         page.element("div", "score", Integer.toString(score.shown()));
         page.element("div", "note", words.say("page.points")).close();
         page.open("td", "cell");

@@ -14,8 +14,6 @@ import provingyard.study.Mark;
 /** The trainee's set-up and the mark's, decision by decision. */
 final class SetUpsPart {
 
-    private static final String NO_BREAK = "\u00a0";
-
     private final Story story;
     private final PageWords words;
     private final PageCharts charts;
@@ -56,10 +54,8 @@ final class SetUpsPart {
     }
 
     private void row(HtmlPage page, SensorKind kind, SetUp own, Optional<SetUp> mark) {
-        page.open("tr", "").open("td", "who");
-        page.icon(charts.icon(kind))
-                .text(NO_BREAK + words.window("kind." + kind.name()).replace(" ", NO_BREAK))
-                .close();
+        page.open("tr", "").open("td", "who signed", HtmlPage.sign(charts.icon(kind)));
+        page.text(words.window("kind." + kind.name())).close();
         side(page, "page.you", kind, own);
         mark.ifPresent(m -> side(page, "page.mark", kind, m));
         page.close();
@@ -89,10 +85,8 @@ final class SetUpsPart {
         if (any.stream().allMatch(Objects::isNull)) {
             return;
         }
-        page.open("tr", "").open("td", "who");
-        page.icon(charts.icon(null))
-                .text(NO_BREAK + words.say("share.schedule"))
-                .close();
+        page.open("tr", "").open("td", "who signed", HtmlPage.sign(charts.icon(null)));
+        page.text(words.say("share.schedule")).close();
         schedule(page, "page.you", own);
         mark.ifPresent(m -> schedule(page, "page.mark", m));
         page.close();

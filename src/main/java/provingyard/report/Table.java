@@ -71,11 +71,13 @@ final class Table {
     }
 
     private static void write(HtmlPage page, Cell cell, String name) {
-        page.open("td", cell.look(), name.isEmpty() ? "" : HtmlPage.attribute("data-head", name));
-        if (cell.icon() != null) {
-            page.icon(cell.icon());
+        String head = name.isEmpty() ? "" : HtmlPage.attribute("data-head", name);
+        if (cell.icon() == null) {
+            page.open("td", cell.look(), head);
+        } else {
+            page.open("td", cell.look("signed").look(), head + HtmlPage.sign(cell.icon()));
         }
-        page.text(cell.shown());
+        page.text(cell.text());
         if (!cell.small().isEmpty()) {
             page.span("small", cell.small());
         }
