@@ -14,6 +14,9 @@ public final class DebriefPage {
 
     private static final double LETTERING = 2.2;
 
+    /** Signs of the foot of a sheet: it has one line. */
+    private static final int LONGEST_FOOT = 80;
+
     private final Story story;
     private final PageWords words;
     private final PageCharts charts;
@@ -64,7 +67,8 @@ public final class DebriefPage {
     private void foot(HtmlPage page) {
         String learner = story.debrief().learner();
         String line = learner.isBlank() ? words.title() : words.title() + ". " + words.say("page.learner", learner);
-        page.element("div", "foot paper", line);
+        int most = Math.min(LONGEST_FOOT, line.codePointCount(0, line.length()));
+        page.element("div", "foot paper", line.substring(0, line.offsetByCodePoints(0, most)));
     }
 
     private void header(HtmlPage page, Debrief debrief) {

@@ -195,7 +195,7 @@ public final class HtmlPage {
     }
 
     /** All texts that the page shows, to know which signs it needs. */
-    private String shown() {
+    String shown() {
         return title + body.toString().replaceAll("<[^>]*>", "");
     }
 

@@ -162,7 +162,7 @@ public final class OwnerPage {
                 Cell.number(words.about(year.mean()))
                         .below(words.ends(Show.MONEY, year))
                         .look("own"),
-                Cell.number(words.payback(w.paybackYears())));
+                Cell.number(words.payback(w.paybackYears())).look("wrap"));
     }
 
     /** What the sensors of a kind do here, in plain words. */

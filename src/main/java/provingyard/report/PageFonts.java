@@ -23,7 +23,7 @@ final class PageFonts {
             new Face(FontRole.STRONG, "Yard Sans", 600),
             new Face(FontRole.TITLE, "Yard Serif", 600));
 
-    /** What is kept of a font: not its ligatures, which would point at letters that are left out. */
+    /** What is kept of a font: not its ligatures, which point at letters that are left out and cannot be searched. */
     private static final List<String> TABLES = List.of(
             "head", "hhea", "hmtx", "maxp", "loca", "glyf", "cmap", "post", "name", "OS/2", "cvt ", "fpgm", "prep");
 
@@ -34,7 +34,7 @@ final class PageFonts {
         StringBuilder css = new StringBuilder();
         for (Face face : FACES) {
             try {
-                String data = Base64.getEncoder().encodeToString(letters(face.role(), shown));
+                String data = Base64.getEncoder().encodeToString(letters(face, shown));
                 css.append("@font-face{font-family:'").append(face.family()).append("';font-weight:");
                 css.append(face.weight())
                         .append(";src:url(data:font/ttf;base64,")
@@ -47,8 +47,9 @@ final class PageFonts {
         return css.toString();
     }
 
-    private static byte[] letters(FontRole role, String shown) throws IOException {
-        try (TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(Fonts.open(role)))) {
+    /** A face with the letters of a text. */
+    static byte[] letters(Face face, String shown) throws IOException {
+        try (TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(Fonts.open(face.role())))) {
             TTFSubsetter few = new TTFSubsetter(font, TABLES);
             shown.codePoints().distinct().forEach(few::add);
             // Without it no browser takes the font.

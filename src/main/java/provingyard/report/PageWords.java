@@ -118,15 +118,17 @@ final class PageWords {
         }
         double weeks = years * WEEKS_A_YEAR;
         if (weeks < FEW_WEEKS) {
-            return say("payback.weeks", number(Math.max(1, Math.ceil(weeks))));
+            return weeks <= 1 ? say("payback.week") : say("payback.weeks", number(Math.ceil(weeks)));
         }
         double whole = Math.rint(years * MONTHS_A_YEAR);
-        return whole < MANY_MONTHS ? say("payback.months", number(whole)) : say("payback.years", number(years));
+        return whole < MANY_MONTHS
+                ? say("payback.months", number(whole))
+                : say("payback.years", number(Math.rint(10 * years) / 10));
     }
 
-    /** A plain number, as the language writes it. */
+    /** A plain number, as the language writes it: a bare length has its decimals. */
     String number(double value) {
-        return display.number(Show.ANGLE, value);
+        return Display.of(UnitSystem.METRIC, language()).number(Show.LENGTH, value);
     }
 
     /** A date with its year. */

@@ -3,13 +3,11 @@ package provingyard.report;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.util.XRLog;
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import provingyard.picture.Fonts;
 
 /** A page as a PDF file with the program's own fonts in it. */
 final class Pdf {
@@ -26,21 +24,15 @@ final class Pdf {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         PdfRendererBuilder builder = new PdfRendererBuilder();
         for (PageFonts.Face face : PageFonts.FACES) {
-            builder.useFont(() -> open(face), face.family(), face.weight(), FontStyle.NORMAL, true);
+            byte[] letters = PageFonts.letters(face, page.shown());
+            builder.useFont(
+                    () -> new ByteArrayInputStream(letters), face.family(), face.weight(), FontStyle.NORMAL, true);
         }
         builder.withProducer("Proving Yard");
         builder.withHtmlContent(page.text(paper), null);
         builder.toStream(out);
         builder.run();
         return out.toByteArray();
-    }
-
-    private static InputStream open(PageFonts.Face face) {
-        try {
-            return Fonts.open(face.role());
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 
     /** How many pages a PDF file has. */

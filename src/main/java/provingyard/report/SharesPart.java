@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import provingyard.picture.Charts;
 import provingyard.quantity.Show;
 import provingyard.scenario.SensorKind;
@@ -89,7 +90,11 @@ final class SharesPart {
         page.heading(
                 words.say("share.title"),
                 words.say("share.aside", words.money(shares.gap().money())));
-        page.chart(charts.shares(bars(shares)), words.say("share.title")).close();
+        List<Charts.Share> bars = bars(shares);
+        String said = bars.stream()
+                .map(b -> b.name() + " " + b.valueText() + " " + b.why())
+                .collect(Collectors.joining("; "));
+        page.chart(charts.shares(bars), said).close();
         page.open("div", "keep");
         table(page, shares);
         page.note(words.say("share.read")).close();

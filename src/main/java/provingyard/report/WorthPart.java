@@ -49,7 +49,7 @@ final class WorthPart {
                 span(Show.ICE, w.ice()),
                 span(Show.MONEY, w.money()),
                 Cell.number(words.about(w.moneyAYear())).look("own"),
-                Cell.number(words.payback(w.paybackYears())));
+                Cell.number(words.payback(w.paybackYears())).look("wrap"));
     }
 
     private Cell span(Show show, Worth.Span span) {

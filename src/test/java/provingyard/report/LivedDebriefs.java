@@ -7,7 +7,6 @@ import java.util.function.Function;
 import provingyard.scenario.SensorKind;
 import provingyard.scenario.Sites;
 import provingyard.scenario.YardPlan;
-import provingyard.score.Loss;
 import provingyard.season.Outcome;
 import provingyard.season.Season;
 import provingyard.season.Site;
@@ -127,8 +126,8 @@ final class LivedDebriefs {
     }
 
     private static Shares shares(Standing standing) {
-        Amounts gap = Amounts.of(standing.trainee())
-                .minus(Amounts.of(standing.mark().map(l -> l).orElseThrow()));
+        Amounts gap =
+                Amounts.of(standing.trainee()).minus(Amounts.of(standing.mark().orElseThrow()));
         List<Shares.Share> shares = new ArrayList<>();
         for (SensorKind kind : SensorKind.values()) {
             shares.add(new Shares.Share(Choice.of(kind), gap.times(WEIGHTS[kind.ordinal()])));
@@ -218,10 +217,5 @@ final class LivedDebriefs {
                 2.5,
                 List.of(new Icing.Stretch(from + 660, from + 684)),
                 List.of(new Icing.Stretch(from + 668, from + 800)));
-    }
-
-    /** Losses of the story's trainee. */
-    static Loss loss(Story story) {
-        return story.debrief().standing().trainee();
     }
 }
