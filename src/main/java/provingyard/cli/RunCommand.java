@@ -2,6 +2,7 @@ package provingyard.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -138,7 +139,8 @@ final class RunCommand implements Callable<Integer> {
             }
             return true;
         } catch (IOException e) {
-            spec.commandLine().getErr().println(texts.say("bad.write", report, TextFile.reason(e, texts)));
+            Object where = e instanceof FileSystemException f && f.getFile() != null ? f.getFile() : report;
+            spec.commandLine().getErr().println(texts.say("bad.write", where, TextFile.reason(e, texts)));
             return false;
         }
     }

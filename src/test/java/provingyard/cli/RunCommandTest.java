@@ -196,6 +196,20 @@ class RunCommandTest {
         assertFalse(page.contains("src=\"http") || page.contains("<script") || page.contains("<link"));
         assertFalse(page.contains("[["), "a text is missing");
         assertEquals(1280, ImageIO.read(out.resolve("yard.png").toFile()).getWidth());
+        for (String name : List.of("report.pdf", "ledger.csv", "events.csv")) {
+            assertTrue(Files.size(out.resolve(name)) > 1000, name);
+        }
+        assertFalse(Files.exists(out.resolve("owner.html")), "nobody worked out what the sensors are worth");
+    }
+
+    @Test
+    void aFileOfTheReportsThatCannotBeWrittenIsSaidInOneLine() throws IOException {
+        Path out = folder.resolve("report");
+        Files.createDirectories(out.resolve("events.csv"));
+        Shell shell = Shell.type("run", "tansy-row", "--days", "1", "--report", out.toString());
+        assertEquals(Main.BAD_INPUT, shell.code(), shell.seen());
+        assertEquals(1, shell.err().lines().count(), shell.err());
+        assertTrue(shell.err().contains("events.csv"), shell.err());
     }
 
     @Test
@@ -215,7 +229,7 @@ class RunCommandTest {
         String page = Files.readString(out.resolve("report.html"));
         assertFalse(page.contains("<script"), "markup came in");
         assertTrue(page.contains("&lt;script&gt;alert(1)&lt;b&gt;"));
-        assertTrue(page.contains("<h1>&lt;script&gt;alert(2)&lt;/script&gt;</h1>"));
+        assertTrue(page.contains("<h1>Debrief, &lt;script&gt;alert(2)&lt;/script&gt;</h1>"));
     }
 
     @Test
