@@ -1,5 +1,6 @@
 package provingyard.report;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -54,7 +55,7 @@ public final class OwnerPage {
     }
 
     /** The page for a sheet of paper: the plan is made smaller until all of it fits on one. */
-    static byte[] pdf(Debrief debrief, String language, UnitSystem units, Paper paper) throws java.io.IOException {
+    public static byte[] pdf(Debrief debrief, String language, UnitSystem units, Paper paper) throws IOException {
         OwnerPage owner = new OwnerPage(debrief, language, units);
         byte[] sheet = Pdf.of(owner.page(1), paper);
         for (double plan = 0.9; Pdf.pages(sheet) > 1 && plan > 0.3; plan -= 0.1) {

@@ -119,6 +119,16 @@ class DebriefPageTest {
     }
 
     @Test
+    void withoutAMarkThePageSaysSoAndComparesWithTheClockAlone() throws Exception {
+        String shown = shown(page(LivedDebriefs.withoutMark(LivedDebriefs.clinic())));
+        assertTrue(shown.contains("No score"), shown);
+        assertTrue(shown.contains("The mark of this site is not known yet."), shown);
+        assertTrue(shown.contains("You named: Freeze. Your reason"), shown);
+        assertTrue(shown.contains("was not worked out for this page"), shown);
+        assertFalse(shown.contains("Draws behind the mark") || shown.contains("NaN"), shown);
+    }
+
+    @Test
     void aSeasonThatLeakedNothingAndIcedNothingSaysSo() throws Exception {
         String shown = shown(page(LivedDebriefs.clinicAsTheMark()));
         assertTrue(shown.contains("No walk iced over from irrigation."), shown);

@@ -7,6 +7,7 @@ import java.util.function.Function;
 import provingyard.scenario.SensorKind;
 import provingyard.scenario.Sites;
 import provingyard.scenario.YardPlan;
+import provingyard.score.Score;
 import provingyard.season.Outcome;
 import provingyard.season.Season;
 import provingyard.season.Site;
@@ -77,6 +78,27 @@ final class LivedDebriefs {
                 List.of(),
                 Optional.empty(),
                 ""));
+    }
+
+    /** The same story of a site whose mark nobody knows. */
+    static Story withoutMark(Story story) {
+        Debrief d = story.debrief();
+        Standing standing = new Standing(
+                d.standing().clock(),
+                d.standing().trainee(),
+                Optional.empty(),
+                Score.none(Score.Reason.MARK_NOT_KNOWN));
+        return Story.of(new Debrief(
+                d.season(),
+                standing,
+                d.clock(),
+                Optional.empty(),
+                Optional.empty(),
+                d.moments(),
+                Optional.empty(),
+                List.of(),
+                d.commitment(),
+                d.learner()));
     }
 
     /** The same story with all five kinds placed, so far as its pages of worth know. */
