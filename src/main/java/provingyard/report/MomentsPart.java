@@ -28,13 +28,14 @@ final class MomentsPart {
             return;
         }
         List<Moment> shown = all.subList(0, Math.min(MOST, all.size()));
+        page.open("div", "begin");
         page.heading(
                 words.say("moments.title"),
                 words.say("moments.aside", words.number(shown.size()), words.number(all.size())));
         Table table = new Table("stack moments");
         table.head(List.of(words.say("moments.when"), words.say("moments.what"), words.say("moments.money")));
         shown.forEach(m -> table.row(row(m, story.sentences().get())));
-        page.table(table);
+        page.table(table).close();
     }
 
     private List<Cell> row(Moment moment, Function<Moment, String> sentence) {

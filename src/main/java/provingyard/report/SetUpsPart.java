@@ -29,7 +29,7 @@ final class SetUpsPart {
     void write(HtmlPage page) {
         SetUp own = story.debrief().season().setUp();
         Optional<SetUp> mark = story.debrief().mark().map(Mark::setUp);
-        page.heading(words.say("setUp.title"));
+        page.open("div", "begin").heading(words.say("setUp.title"));
         page.paragraph(name(own));
         page.open("table", "stack").open("thead", "").open("tr", "head");
         page.element("th", "", words.say("setUp.what"));
@@ -43,7 +43,7 @@ final class SetUpsPart {
         }
         schedule(page, own, mark);
         price(page, own, mark);
-        page.close().close();
+        page.close().close().close();
     }
 
     private String name(SetUp own) {
