@@ -182,8 +182,16 @@ class ModelDocumentTest {
                 "soil wet at " + list("SOIL_SHARES", 100, 2) + " % of the available water");
     }
 
+    static Stream<String> moments() {
+        return Stream.of(
+                "freeze " + of("season.Guises", "FREEZE_HEIGHT") + " m over the coldest watered walk",
+                "from " + of("study.DryRule", "BEFORE_DAYS") + " days before",
+                "counts as wet from " + of("study.Blame", "WET_SHARE", 100) + " % of its available water",
+                "less than " + of("study.Story", "LEAST_MONEY") + " USD is no moment");
+    }
+
     @ParameterizedTest(name = "the document says: {0}")
-    @MethodSource({"timeSteps", "water", "weather", "ground", "sensors", "control", "mark"})
+    @MethodSource({"timeSteps", "water", "weather", "ground", "sensors", "control", "mark", "moments"})
     void saysWhatTheCodeDoes(String sentence) {
         assertTrue(TEXT.contains(sentence), "not in " + DOCUMENT + ": " + sentence);
     }

@@ -58,7 +58,7 @@ public final class TestYards {
     private final double north;
     private double cell = 0.6;
     private double latitude = 40;
-    private SeasonPlan season = new SeasonPlan(LocalDate.of(2013, 11, 1), 30, 4711, 0.8, 0);
+    private SeasonPlan season = new SeasonPlan(LocalDate.of(2013, 11, 1), 30, 4711, 0.8, 0, 1);
     private WeatherPlan weather = mildDays();
     private Plumbing plumbing = new Plumbing(
             Plumbing.Friction.HAZEN_WILLIAMS,
@@ -102,7 +102,7 @@ public final class TestYards {
 
     /** First day and number of days; seed 4711. */
     public TestYards season(LocalDate from, int days) {
-        season = new SeasonPlan(from, days, 4711, 0.8, 0);
+        season = new SeasonPlan(from, days, 4711, 0.8, 0, 1);
         return this;
     }
 

@@ -16,7 +16,15 @@ import provingyard.text.Texts;
 /** The headless program: its commands and how they end. */
 @Command(
         name = "proving-yard",
-        subcommands = {RunCommand.class, CheckCommand.class, NetworkCommand.class, PictureCommand.class})
+        subcommands = {
+            RunCommand.class,
+            SharesCommand.class,
+            WorthCommand.class,
+            MomentsCommand.class,
+            CheckCommand.class,
+            NetworkCommand.class,
+            PictureCommand.class
+        })
 public final class Main implements Runnable {
 
     /** It went well. */

@@ -5,7 +5,6 @@ import java.io.PrintWriter;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -18,17 +17,21 @@ import provingyard.quantity.Display;
 import provingyard.report.Reports;
 import provingyard.report.Story;
 import provingyard.scenario.Scenario;
-import provingyard.season.Outcome;
+import provingyard.score.Loss;
 import provingyard.season.Season;
 import provingyard.season.Site;
 import provingyard.setup.SetUp;
 import provingyard.study.Comparison;
 import provingyard.study.Debrief;
+import provingyard.study.Debriefing;
 import provingyard.study.Mark;
 import provingyard.study.MarkSearch;
 import provingyard.study.MarkStore;
+import provingyard.study.Pace;
 import provingyard.study.Progress;
+import provingyard.study.SharesStudy;
 import provingyard.study.Standing;
+import provingyard.study.WorthStudy;
 import provingyard.text.Texts;
 
 /** Lives a season without a window and says what it came to. */
@@ -36,7 +39,9 @@ import provingyard.text.Texts;
 final class RunCommand implements Callable<Integer> {
 
     private static final int MOST_DAYS = 366;
-    private static final int MINUTES_A_DAY = 1440;
+
+    /** Other seasons over which reports tell what sensors are worth. */
+    private static final int WORTH_DRAWS = 20;
 
     @Spec
     private CommandSpec spec;
@@ -115,23 +120,15 @@ final class RunCommand implements Callable<Integer> {
         Display display = Display.of(common.units(), common.language());
         print.println(json ? result.json() : result.text(texts, display));
         int exit = verdict(season.unsolvedMinutes(), texts, spec.commandLine().getErr());
-        return report == null || write(season, standing, mark, texts) ? exit : Main.BAD_INPUT;
+        return report == null || write(season, mark, texts) ? exit : Main.BAD_INPUT;
     }
 
-    /** Writes the reports; what the clock alone and the mark came to is lived for them. */
-    private boolean write(Season season, Standing standing, Optional<Mark> mark, Texts texts) {
-        Debrief debrief = new Debrief(
-                season,
-                standing,
-                beside(season, SetUp.CLOCK_ALONE),
-                mark.map(m -> beside(season, m.setUp())),
-                mark,
-                List.of(),
-                Optional.empty(),
-                List.of(),
-                Optional.empty(),
-                "");
-        Story story = Story.of(debrief).named(setUpName == null ? "" : setUpName);
+    /** Works out what the reports tell beyond the season, and writes them. */
+    private boolean write(Season season, Optional<Mark> mark, Texts texts) {
+        PrintWriter err = spec.commandLine().getErr();
+        err.println(texts.say("report.working", WORTH_DRAWS));
+        err.flush();
+        Story story = new Story(debrief(season, mark), setUpName == null ? "" : setUpName);
         try {
             Path page = Reports.write(report, story, texts.language(), common.units());
             if (!json) {
@@ -140,20 +137,18 @@ final class RunCommand implements Callable<Integer> {
             return true;
         } catch (IOException e) {
             Object where = e instanceof FileSystemException f && f.getFile() != null ? f.getFile() : report;
-            spec.commandLine().getErr().println(texts.say("bad.write", where, TextFile.reason(e, texts)));
+            err.println(texts.say("bad.write", where, TextFile.reason(e, texts)));
             return false;
         }
     }
 
-    /** What a set-up comes to on the weather of a lived season. */
-    private static Outcome beside(Season lived, SetUp setUp) {
-        if (lived.changes().equals(List.of(new Season.Change(0, setUp)))) {
-            return lived.outcome();
-        }
-        int days = (int) (lived.end() / MINUTES_A_DAY);
-        Season other = Season.begin(lived.site(), lived.seed(), days, setUp);
-        other.liveToEnd();
-        return other.outcome();
+    private static Debrief debrief(Season season, Optional<Mark> mark) {
+        Debrief lost = Debriefing.of(season, mark, "");
+        Optional<Loss> best = lost.standing().mark();
+        Debrief shared = mark.map(m -> lost.with(SharesStudy.of(season, m.setUp(), best, Progress.SILENT)))
+                .orElse(lost);
+        return shared.with(
+                WorthStudy.of(season.site(), season.setUp(), mark.map(Mark::setUp), WORTH_DRAWS, Progress.SILENT));
     }
 
     /** The exit code of a lived season, and the word of warning where flows of some minutes are no answer. */
@@ -170,11 +165,12 @@ final class RunCommand implements Callable<Integer> {
         if (known.isPresent() || !search) {
             return known;
         }
+        Pace pace = new Pace(System::nanoTime);
         Mark found = MarkSearch.search(ready, new Progress() {
             @Override
             public void at(int done, int of) {
                 if (done % 20 == 0) {
-                    err.println(texts.say("search.progress", done, of));
+                    err.println(texts.say("search.progress", done, of, Math.round(pace.secondsLeft(done, of))));
                     err.flush();
                 }
             }
@@ -184,7 +180,7 @@ final class RunCommand implements Callable<Integer> {
                 return false;
             }
         });
-        err.println(texts.say("search.done", found.draws()));
+        err.println(texts.say("search.done", found.draws(), Math.round(pace.seconds())));
         if (!MarkStore.save(found)) {
             err.println(texts.say("mark.notKept"));
         }

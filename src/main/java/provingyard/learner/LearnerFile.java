@@ -70,6 +70,11 @@ final class LearnerFile {
             node.put("best", progress.best());
         }
         node.put("seasons", progress.seasons());
+        if (progress.answer() != null) {
+            node.putObject("answer")
+                    .put("choice", progress.answer().choice())
+                    .put("why", progress.answer().why());
+        }
         SavedSeason season = progress.season();
         if (season == null) {
             return;
@@ -129,7 +134,12 @@ final class LearnerFile {
     private static SiteProgress progress(JsonNode node) throws Amiss {
         Integer best = node.has("best") ? (int) Math.max(0, Math.min(100, number(node, "best"))) : null;
         int seasons = (int) Math.max(0, number(node, "seasons"));
-        return new SiteProgress(best, seasons, node.has("season") ? season(object(node, "season")) : null);
+        SavedSeason season = node.has("season") ? season(object(node, "season")) : null;
+        return new SiteProgress(best, seasons, season, node.has("answer") ? answer(object(node, "answer")) : null);
+    }
+
+    private static SiteProgress.Answer answer(JsonNode node) throws Amiss {
+        return new SiteProgress.Answer(text(node, "choice"), text(node, "why"));
     }
 
     private static SavedSeason season(JsonNode node) throws Amiss {

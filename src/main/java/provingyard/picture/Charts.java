@@ -29,7 +29,8 @@ public final class Charts {
         double reach = score.best() == null
                 ? 1
                 : Math.max(1.02, Math.min(1.25, score.best().share()));
-        double right = score.best() == null ? width - 40 : width - 96;
+        double half = Math.max(40, widest(s, score.mark()) / 2);
+        double right = score.best() == null ? width - half : width - Math.max(half, 14 + widest(s, score.best()));
         double unit = right / reach;
         double y = 12;
         double you = unit * Math.max(0, Math.min(1, score.you().share()));

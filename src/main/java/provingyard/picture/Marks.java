@@ -15,6 +15,7 @@ import provingyard.setup.Placement;
  * @param ghosts the mark's sensors: dashed, not filled
  * @param drag what is in hand, or null
  * @param sky the open sky around a sensor, or null
+ * @param iced ids of walks that carried ice in a season; drawn on pictures of a whole season only
  */
 public record Marks(
         String selected,
@@ -24,15 +25,18 @@ public record Marks(
         Drag drag,
         SkyRing sky,
         List<Note> notes,
-        List<Pin> pins) {
+        List<Pin> pins,
+        List<String> iced) {
 
-    public static final Marks NONE = new Marks(null, null, Set.of(), List.of(), null, null, List.of(), List.of());
+    public static final Marks NONE =
+            new Marks(null, null, Set.of(), List.of(), null, null, List.of(), List.of(), List.of());
 
     public Marks {
         faulty = Set.copyOf(faulty);
         ghosts = List.copyOf(ghosts);
         notes = List.copyOf(notes);
         pins = List.copyOf(pins);
+        iced = List.copyOf(iced);
     }
 
     /** A sensor being dragged, and whether it fits where it is. */
@@ -55,34 +59,38 @@ public record Marks(
     public record Pin(Point at, int number, String text, double dx, double dy) {}
 
     public Marks select(String id) {
-        return new Marks(id, hovered, faulty, ghosts, drag, sky, notes, pins);
+        return new Marks(id, hovered, faulty, ghosts, drag, sky, notes, pins, iced);
     }
 
     public Marks hover(String id) {
-        return new Marks(selected, id, faulty, ghosts, drag, sky, notes, pins);
+        return new Marks(selected, id, faulty, ghosts, drag, sky, notes, pins, iced);
     }
 
     public Marks faulty(Set<String> ids) {
-        return new Marks(selected, hovered, ids, ghosts, drag, sky, notes, pins);
+        return new Marks(selected, hovered, ids, ghosts, drag, sky, notes, pins, iced);
     }
 
     public Marks ghosts(List<Placement> marks) {
-        return new Marks(selected, hovered, faulty, marks, drag, sky, notes, pins);
+        return new Marks(selected, hovered, faulty, marks, drag, sky, notes, pins, iced);
     }
 
     public Marks drag(Drag hand) {
-        return new Marks(selected, hovered, faulty, ghosts, hand, sky, notes, pins);
+        return new Marks(selected, hovered, faulty, ghosts, hand, sky, notes, pins, iced);
     }
 
     public Marks sky(SkyRing ring) {
-        return new Marks(selected, hovered, faulty, ghosts, drag, ring, notes, pins);
+        return new Marks(selected, hovered, faulty, ghosts, drag, ring, notes, pins, iced);
     }
 
     public Marks notes(List<Note> plates) {
-        return new Marks(selected, hovered, faulty, ghosts, drag, sky, plates, pins);
+        return new Marks(selected, hovered, faulty, ghosts, drag, sky, plates, pins, iced);
+    }
+
+    public Marks iced(List<String> walks) {
+        return new Marks(selected, hovered, faulty, ghosts, drag, sky, notes, pins, walks);
     }
 
     public Marks pins(List<Pin> readings) {
-        return new Marks(selected, hovered, faulty, ghosts, drag, sky, notes, readings);
+        return new Marks(selected, hovered, faulty, ghosts, drag, sky, notes, readings, iced);
     }
 }

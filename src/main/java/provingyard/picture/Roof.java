@@ -25,7 +25,42 @@ record Roof(List<Point> eave, List<Point> wall, List<Facet> facets) {
     private static final double STRAIGHT = 0.02;
 
     /** A slope: its outline and the direction it faces, as a unit vector. */
-    record Facet(Path path, double faceX, double faceY) {}
+    record Facet(Path path, double faceX, double faceY) {
+
+        /** Whether all corners of a rectangle lie on the slope, which may be of several pieces. */
+        boolean holds(double x, double y, double width, double height) {
+            List<List<Point>> pieces = pieces();
+            return holds(pieces, x, y)
+                    && holds(pieces, x + width, y)
+                    && holds(pieces, x, y + height)
+                    && holds(pieces, x + width, y + height);
+        }
+
+        private static boolean holds(List<List<Point>> pieces, double x, double y) {
+            return pieces.stream().filter(p -> Polygons.contains(p, x, y)).count() % 2 == 1;
+        }
+
+        private List<List<Point>> pieces() {
+            List<List<Point>> pieces = new ArrayList<>();
+            path.walk(new LineWalker() {
+                @Override
+                public void moveTo(double x, double y) {
+                    pieces.add(new ArrayList<>(List.of(new Point(x, y))));
+                }
+
+                @Override
+                public void lineTo(double x, double y) {
+                    pieces.get(pieces.size() - 1).add(new Point(x, y));
+                }
+
+                @Override
+                public void close() {
+                    // Each piece is taken as closed.
+                }
+            });
+            return pieces;
+        }
+    }
 
     static Roof over(List<Point> wall, double overhang) {
         List<Point> eave = Polygons.offset(wall, overhang);

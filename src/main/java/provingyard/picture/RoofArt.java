@@ -87,22 +87,34 @@ final class RoofArt {
             double[] b = south.path().bounds();
             double y = b[1] + (b[3] - b[1]) * 0.34;
             for (double share : new double[] {0.56, 0.68}) {
-                Path light = Path.rectangle(b[0] + (b[2] - b[0]) * share, y, 1.5, 2);
-                s.fill(light, theme.at(Tone.SKYLIGHT));
-                s.stroke(light, edge);
+                double x = b[0] + (b[2] - b[0]) * share;
+                if (south.holds(x, y, 1.5, 2)) {
+                    Path light = Path.rectangle(x, y, 1.5, 2);
+                    s.fill(light, theme.at(Tone.SKYLIGHT));
+                    s.stroke(light, edge);
+                }
             }
         }
         if (north != null) {
-            double[] b = north.path().bounds();
-            double x = b[0] + (b[2] - b[0]) * 0.52;
-            double y = b[1] + (b[3] - b[1]) * 0.38;
+            roofUnit(s, north, edge);
+        }
+    }
+
+    private void roofUnit(Surface s, Roof.Facet north, Pen edge) {
+        double[] b = north.path().bounds();
+        double x = b[0] + (b[2] - b[0]) * 0.52;
+        double y = b[1] + (b[3] - b[1]) * 0.38;
+        if (north.holds(x, y, 2.2, 1.6)) {
             Path unit = Path.rectangle(x, y, 2.2, 1.6);
             s.fill(unit, theme.at(Tone.ROOF_E));
             s.stroke(unit, edge);
             s.stroke(Path.circle(x + 1.1, y + 0.8, 0.56), edge);
             Path cross = Path.svg("M-.4 -.4L.4 .4M.4 -.4L-.4 .4").moved(x + 1.1, y + 0.8);
             s.stroke(cross, Pen.of(theme.at(Tone.ROOF_EDGE), 0.08));
-            Path pipe = Path.circle(b[0] + (b[2] - b[0]) * 0.33, y + 0.8, 0.28);
+        }
+        double along = b[0] + (b[2] - b[0]) * 0.33;
+        if (north.holds(along - 0.28, y + 0.52, 0.56, 0.56)) {
+            Path pipe = Path.circle(along, y + 0.8, 0.28);
             s.fill(pipe, theme.at(Tone.ROOF_N));
             s.stroke(pipe, Pen.of(theme.at(Tone.ROOF_EDGE), 0.07));
         }

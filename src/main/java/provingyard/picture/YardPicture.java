@@ -27,6 +27,7 @@ public final class YardPicture {
         Backdrop backdrop = new Backdrop(shapes);
         Java2DSurface s = new Java2DSurface(backdrop.ground(view, 1, snapshot).image());
         YardPainter.moving(s, shapes, seen, snapshot);
+        new IcedArt(shapes, seen).draw(s);
         s.put(backdrop.top(view, 1, setUp, snapshot).image());
         YardPainter.air(s, seen, snapshot);
         YardPainter.names(s, shapes, seen, setUp);

@@ -72,6 +72,16 @@ public record YardShapes(
         return scenario.yard().size();
     }
 
+    /** Outline of a surface in m; null for one without an outline. */
+    Path outline(String id) {
+        for (Surface s : yard().surfaces()) {
+            if (s.id().equals(id) && s.outline().size() > 2) {
+                return Path.polygon(s.outline());
+            }
+        }
+        return null;
+    }
+
     /** Kind of the surface at a place: the last outline that holds it, else the base. */
     SurfaceKind kindAt(double x, double y) {
         SurfaceKind kind = base;

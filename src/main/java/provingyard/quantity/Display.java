@@ -59,6 +59,11 @@ public record Display(UnitSystem system, String language) {
         return number(shown, decimals, show == Show.MONEY);
     }
 
+    /** A finite number that has no unit, such as a number of years, with at most so many decimals. */
+    public String plain(double value, int decimals) {
+        return number(value, decimals, false);
+    }
+
     /** The unit, such as {@code ft} or {@code m²}. */
     public String unit(Show show) {
         String symbol = show.symbol(system);

@@ -47,12 +47,10 @@ public final class DebriefPage {
         shares.write(page);
         page.close().open("div", "side");
         new PlanPart(debrief, words, charts, plans).write(page);
-        new MomentsPart(story, words, charts).write(page);
-        page.close().close();
-        page.open("div", "pair").open("div", "");
-        new IcePart(story, words, charts, plans).write(page);
-        page.close().open("div", "");
+        new MomentsPart(debrief, words, charts).write(page);
+        page.close().open("div", "rest");
         new LeaksPart(debrief, words).write(page);
+        new IcePart(debrief, words, charts, plans).write(page);
         page.close().close();
         new WorthPart(debrief, words, charts).write(page);
         new SetUpsPart(story, words, charts).write(page);

@@ -2,9 +2,10 @@ package provingyard.report;
 
 import java.time.LocalDateTime;
 import java.util.List;
-import java.util.function.Function;
 import provingyard.quantity.Show;
+import provingyard.study.Debrief;
 import provingyard.study.Moment;
+import provingyard.study.Moments;
 
 /** The moments that mattered, the costliest first, each with its sentence. */
 final class MomentsPart {
@@ -12,39 +13,45 @@ final class MomentsPart {
     /** More would be a list and no lesson. */
     private static final int MOST = 12;
 
-    private final Story story;
+    /** Of what is alike, so that others are told too. */
+    private static final int ALIKE = 3;
+
+    private final Debrief debrief;
     private final PageWords words;
     private final PageCharts charts;
+    private final MomentWords sayings;
 
-    MomentsPart(Story story, PageWords words, PageCharts charts) {
-        this.story = story;
+    MomentsPart(Debrief debrief, PageWords words, PageCharts charts) {
+        this.debrief = debrief;
         this.words = words;
         this.charts = charts;
+        sayings = new MomentWords(words.scenario(), words.language(), words.units());
     }
 
     void write(HtmlPage page) {
-        List<Moment> all = story.debrief().moments();
-        if (all.isEmpty() || story.sentences().isEmpty()) {
+        List<Moment> all = debrief.moments();
+        if (all.isEmpty()) {
             return;
         }
-        List<Moment> shown = all.subList(0, Math.min(MOST, all.size()));
+        List<Moment> shown = Moments.topOf(all, ALIKE).stream().limit(MOST).toList();
         page.open("div", "begin");
         page.heading(
                 words.say("moments.title"),
                 words.say("moments.aside", words.number(shown.size()), words.number(all.size())));
         Table table = new Table("stack moments");
         table.head(List.of(words.say("moments.when"), words.say("moments.what"), words.say("moments.money")));
-        shown.forEach(m -> table.row(row(m, story.sentences().get())));
+        shown.forEach(m -> table.row(row(m)));
         page.table(table).close();
     }
 
-    private List<Cell> row(Moment moment, Function<Moment, String> sentence) {
-        LocalDateTime at = story.debrief().season().clock(moment.tick());
+    private List<Cell> row(Moment moment) {
+        LocalDateTime at = debrief.season().clock(moment.tick());
         String money = words.signed(Show.MONEY, -moment.money());
-        Cell when = Cell.name(words.day(at.toLocalDate())).below(words.time(at));
         return List.of(
-                moment.sensor() == null ? when : when.with(charts.icon(moment.sensor())),
-                Cell.text(sentence.apply(moment)).look("block"),
+                Cell.name(words.day(at.toLocalDate()))
+                        .below(words.time(at))
+                        .with(charts.sign(MomentWords.icon(moment.what()))),
+                Cell.text(sayings.title(moment)).below(sayings.sentence(moment)).look("block told"),
                 Cell.number(money).look(moment.money() > 0 ? "loss" : "gain"));
     }
 }

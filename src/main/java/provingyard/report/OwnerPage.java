@@ -11,16 +11,17 @@ import java.util.stream.Collectors;
 import provingyard.quantity.Show;
 import provingyard.quantity.UnitSystem;
 import provingyard.scenario.Costs;
-import provingyard.score.Loss;
+import provingyard.scenario.SeasonPlan;
 import provingyard.season.Season;
 import provingyard.setup.Cautions;
-import provingyard.setup.Cost;
 import provingyard.setup.FlowWatch;
 import provingyard.setup.Interlock;
 import provingyard.setup.Placement;
 import provingyard.setup.SetUp;
 import provingyard.study.Debrief;
+import provingyard.study.WholeWorth;
 import provingyard.study.Worth;
+import provingyard.study.WorthStudy;
 
 /**
  * One sheet for the owner of the property: what each sensor does there in plain words, what it saves and when it has
@@ -31,22 +32,26 @@ public final class OwnerPage {
     private static final double GALLONS = 3.785411784;
     private static final double SQUARE_FEET = 9.290304;
     private static final double LEAST = 0.005;
+    /** Column of what is saved a season. */
+    private static final int SEASON = 3;
     /** The plan takes half of the sheet: its letters are the larger. */
     private static final double LETTERING = 2.7;
 
     private final Debrief debrief;
+    private final WorthStudy.Result worth;
     private final PageWords words;
     private final PageCharts charts;
 
     private OwnerPage(Debrief debrief, String language, UnitSystem units) {
         this.debrief = debrief;
+        worth = debrief.worth().orElseThrow();
         words = new PageWords(debrief.season().site().scenario(), language, units);
         charts = new PageCharts(words);
     }
 
     /** Whether there is something to tell an owner: a sensor is placed, and what it is worth is known. */
     public static boolean tells(Debrief debrief) {
-        return debrief.worth().stream().anyMatch(Worth::placed);
+        return debrief.worth().stream().flatMap(w -> w.kinds().stream()).anyMatch(Worth::placed);
     }
 
     /** The page in a language and a system of units. */
@@ -92,17 +97,19 @@ public final class OwnerPage {
                         "owner.made",
                         Season.ENGINE,
                         hash,
-                        Long.toString(debrief.season().seed())));
+                        Integer.toString(WorthStudy.FIRST_DRAW),
+                        Integer.toString(WorthStudy.FIRST_DRAW + worth.whole().draws() - 1),
+                        Long.toString(words.scenario().season().seed())));
     }
 
     private String whose() {
-        Season season = debrief.season();
+        SeasonPlan season = words.scenario().season();
         String line = words.say(
                 "owner.for",
                 words.title(),
-                Integer.toString(season.outcome().days()),
-                words.date(season.clock(0).toLocalDate()),
-                Integer.toString(debrief.worth().get(0).draws()));
+                Integer.toString(worth.whole().draws()),
+                Integer.toString(season.days()),
+                words.date(season.from()));
         return debrief.learner().isBlank() ? line : line + " " + words.say("owner.prepared", debrief.learner());
     }
 
@@ -118,24 +125,33 @@ public final class OwnerPage {
         page.close().close().close().close();
     }
 
-    /** What all sensors together came to in the season that was lived. */
+    /** What all of it is worth together against the clock alone. */
     private void whole(HtmlPage page) {
-        Loss clock = debrief.standing().clock();
-        Loss own = debrief.standing().trainee();
-        double saved = clock.total() - own.total();
-        page.element("div", "figure", words.about(Math.abs(saved)));
-        page.lead(words.say(saved >= 0 ? "owner.whole" : "owner.wholeMore"));
-        page.paragraph(words.say(
-                "owner.wholeWater",
-                words.text(Show.VOLUME, debrief.season().ledger().irrigation().wasted()),
-                words.text(Show.VOLUME, debrief.clock().ledger().irrigation().wasted())));
-        double iced = own.entry(Loss.Kind.ICED_WALK).amount();
-        double clockIced = clock.entry(Loss.Kind.ICED_WALK).amount();
-        if (iced > 0 || clockIced > 0) {
-            page.paragraph(words.say("owner.wholeIce", words.text(Show.ICE, iced), words.text(Show.ICE, clockIced)));
+        WholeWorth whole = worth.whole();
+        page.element("div", "figure", words.about(Math.abs(whole.moneyAYear())));
+        page.lead(words.say(whole.moneyAYear() >= 0 ? "owner.whole" : "owner.wholeMore"));
+        page.paragraph(words.say("owner.spread", words.ends(Show.MONEY, aYear(whole.money(), whole.seasonsAYear()))));
+        saved(page, "owner.wholeWater", Show.VOLUME, whole.water());
+        saved(page, "owner.wholeIce", Show.ICE, whole.ice());
+        String price = words.about(whole.price());
+        page.paragraph(
+                Double.isInfinite(whole.paybackYears())
+                        ? words.say("owner.wholeNever", price)
+                        : words.say("owner.wholePrice", price, words.payback(whole.paybackYears())));
+        if (worth.unsolvedMinutes() > 0) {
+            page.lead(words.say("worth.unsolved", words.number(worth.unsolvedMinutes())));
         }
-        double price = Cost.of(debrief.season().setUp(), words.scenario().kit()).spent();
-        page.paragraph(words.say("owner.wholePrice", words.about(price)));
+    }
+
+    private void saved(HtmlPage page, String key, Show show, Worth.Span season) {
+        if (season.mean() != 0) {
+            Worth.Span year = aYear(season, worth.whole().seasonsAYear());
+            page.paragraph(words.say(key, words.text(show, year.mean()), words.ends(show, year)));
+        }
+    }
+
+    private static Worth.Span aYear(Worth.Span season, double seasons) {
+        return new Worth.Span(season.mean() * seasons, season.low() * seasons, season.high() * seasons);
     }
 
     private void sensors(HtmlPage page) {
@@ -144,16 +160,23 @@ public final class OwnerPage {
         for (String key : List.of("sensor", "does", "price", "season", "year", "payback")) {
             head.add(words.say("owner." + key));
         }
+        if (isYear()) {
+            head.remove(SEASON);
+        }
         table.head(head);
-        debrief.worth().stream().filter(Worth::placed).forEach(w -> table.row(row(w)));
+        worth.kinds().stream().filter(Worth::placed).forEach(w -> table.row(row(w)));
         page.table(table);
+    }
+
+    /** Where a year has one season, its column would say the same twice. */
+    private boolean isYear() {
+        return worth.whole().seasonsAYear() == 1;
     }
 
     private List<Cell> row(Worth w) {
         Worth.Span money = w.money();
-        Worth.Span year = new Worth.Span(
-                money.mean() * w.seasonsAYear(), money.low() * w.seasonsAYear(), money.high() * w.seasonsAYear());
-        return List.of(
+        Worth.Span year = aYear(money, w.seasonsAYear());
+        List<Cell> cells = new ArrayList<>(List.of(
                 Cell.text(words.window("kind." + w.kind().name()))
                         .with(charts.icon(w.kind()))
                         .look("who own"),
@@ -163,7 +186,11 @@ public final class OwnerPage {
                 Cell.number(words.about(year.mean()))
                         .below(words.ends(Show.MONEY, year))
                         .look("own"),
-                Cell.number(words.payback(w.paybackYears())).look("wrap"));
+                Cell.number(words.payback(w.paybackYears())).look("wrap")));
+        if (isYear()) {
+            cells.remove(SEASON);
+        }
+        return cells;
     }
 
     /** What the sensors of a kind do here, in plain words. */
@@ -204,7 +231,7 @@ public final class OwnerPage {
 
     /** Kinds that are not placed and would save money, in one line. */
     private void also(HtmlPage page) {
-        List<String> also = debrief.worth().stream()
+        List<String> also = worth.kinds().stream()
                 .filter(w -> !w.placed() && w.moneyAYear() > LEAST)
                 .map(w -> words.say(
                         "owner.also", words.sensor(w.kind()), words.about(w.price()), words.about(w.moneyAYear())))
@@ -225,7 +252,7 @@ public final class OwnerPage {
 
     private List<String> assumed() {
         Costs costs = words.scenario().costs();
-        Worth any = debrief.worth().get(0);
+        WholeWorth any = worth.whole();
         boolean us = words.units() == UnitSystem.US;
         String water = words.money(us ? costs.water() * GALLONS : costs.water());
         String ice = words.money(us ? costs.icedWalk() * SQUARE_FEET : costs.icedWalk());
@@ -235,7 +262,9 @@ public final class OwnerPage {
                 words.say("owner.assumed.water", words.say(us ? "owner.per.water" : "owner.per.waterMetric", water)),
                 words.say("owner.assumed.ice", words.say(us ? "owner.per.ice" : "owner.per.iceMetric", ice)),
                 words.say("owner.assumed.leak", words.money(costs.missedLeak()), words.money(costs.falseAlarm())),
-                words.say("owner.assumed.year", words.number(any.seasonsAYear())),
+                isYear()
+                        ? words.say("owner.assumed.one")
+                        : words.say("owner.assumed.year", words.number(any.seasonsAYear())),
                 words.say("owner.assumed.no"));
     }
 }

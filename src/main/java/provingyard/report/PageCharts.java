@@ -10,6 +10,7 @@ import java.util.Optional;
 import provingyard.picture.Charts;
 import provingyard.picture.Icons;
 import provingyard.picture.Java2DSurface;
+import provingyard.picture.NightPlot;
 import provingyard.picture.Path;
 import provingyard.picture.Pen;
 import provingyard.picture.Surface;
@@ -100,16 +101,24 @@ final class PageCharts {
     }
 
     /** The temperatures of a night. */
-    Picture night(Icing.Night night) {
-        return picture((s, width) -> NightPlot.draw(night, words, s, width, Theme.LIGHT));
+    Picture night(NightPlot night) {
+        return picture((s, width) -> night.draw(s, width, Theme.LIGHT));
     }
 
     /** A sensor's sign; the clock's for null. */
     byte[] icon(SensorKind kind) {
+        return icon(kind == null ? Icons.get("clock") : Icons.of(kind));
+    }
+
+    /** A sign by its name. */
+    byte[] sign(String name) {
+        return icon(Icons.get(name));
+    }
+
+    private static byte[] icon(Icons.Icon icon) {
         int px = 24 * DENSITY;
         Java2DSurface s = new Java2DSurface(px, px);
         s.scale(DENSITY, DENSITY);
-        Icons.Icon icon = kind == null ? Icons.get("clock") : Icons.of(kind);
         icon.draw(s, 12, 12, 22, Theme.LIGHT.at(Tone.INK));
         return png(s.image());
     }

@@ -68,6 +68,11 @@ final class PageWords {
         return window.say(key, values);
     }
 
+    /** The window's texts, for what is drawn alike there and on pages. */
+    Texts windowTexts() {
+        return window;
+    }
+
     /** Whether the window has a text with a key. */
     boolean windowHas(String key) {
         return window.has(key);
@@ -102,10 +107,13 @@ final class PageWords {
         return value > 0 ? PLUS + text : text;
     }
 
-    /** The two ends of a span, their unit once where it is the same. */
+    /** The two ends of a span, their unit once where it is the same; one where both are shown alike. */
     String ends(Show show, Worth.Span span) {
         String low = show == Show.MONEY ? about(span.low()) : text(show, span.low());
         String high = show == Show.MONEY ? about(span.high()) : text(show, span.high());
+        if (low.equals(high)) {
+            return high;
+        }
         String unit = high.substring(high.lastIndexOf(SPACE));
         boolean once = low.endsWith(unit);
         return say("worth.span", once ? low.substring(0, low.length() - unit.length()) : low, high);

@@ -37,11 +37,6 @@ final class PlanPictures {
     /** Metres from which two sensors of a kind stand at different places. */
     private static final double APART = 0.5;
 
-    /** Ice in mm that is drawn faintest, and drawn full. */
-    private static final float LEAST_ICE = 0.1f;
-
-    private static final float MOST_ICE = 0.2f;
-
     private final Season season;
     private final YardShapes shapes;
     private final View view;
@@ -60,8 +55,7 @@ final class PlanPictures {
     /** The plan with the sensors of the season's set-up, and others' as ghosts. */
     byte[] sensors(List<Placement> ghosts) {
         View seen = view.layers(EnumSet.of(Layer.PIPES)).marks(Marks.NONE.ghosts(elsewhere(ghosts)));
-        return PageCharts.png(YardPicture.render(
-                shapes, season.setUp(), quiet(new float[season.snapshot().ice().length]), seen));
+        return PageCharts.png(YardPicture.render(shapes, season.setUp(), quiet(), seen));
     }
 
     /** Ghosts that do not stand where a sensor of their kind stands. */
@@ -78,27 +72,14 @@ final class PlanPictures {
                 && Math.abs(siting.heightOf(one) - siting.heightOf(other)) < APART;
     }
 
-    /** The plan with the walks that carried ice, the longer the whiter. */
-    byte[] ice(Icing icing) {
-        View seen = view.layers(Set.of());
-        return PageCharts.png(YardPicture.render(shapes, SetUp.CLOCK_ALONE, quiet(iced(icing)), seen));
+    /** The plan with the walks that carried ice hatched. */
+    byte[] iced(List<String> walks) {
+        View seen = view.layers(Set.of()).marks(Marks.NONE.iced(walks));
+        return PageCharts.png(YardPicture.render(shapes, SetUp.CLOCK_ALONE, quiet(), seen));
     }
 
-    private static float[] iced(Icing icing) {
-        float most = 0;
-        for (float h : icing.hours()) {
-            most = Math.max(most, h);
-        }
-        float[] ice = new float[icing.hours().length];
-        for (int i = 0; i < ice.length; i++) {
-            float h = icing.hours()[i];
-            ice[i] = h > 0 ? LEAST_ICE + (MOST_ICE - LEAST_ICE) * h / most : 0;
-        }
-        return ice;
-    }
-
-    /** The season's last minute with other ice, dry paving, and sensors that say nothing. */
-    private Snapshot quiet(float[] ice) {
+    /** The season's last minute with clear and dry paving, and sensors that say nothing. */
+    private Snapshot quiet() {
         Snapshot s = season.snapshot();
         return new Snapshot(
                 s.tick(),
@@ -108,7 +89,7 @@ final class PlanPictures {
                 s.ny(),
                 s.wetness(),
                 new float[s.film().length],
-                ice,
+                new float[s.ice().length],
                 s.stress(),
                 s.cold(),
                 s.paving(),

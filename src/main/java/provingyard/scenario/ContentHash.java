@@ -37,8 +37,11 @@ final class ContentHash {
         if (value instanceof Record record) {
             put(record.getClass().getSimpleName());
             for (RecordComponent part : record.getClass().getRecordComponents()) {
-                put(part.getName());
-                take(part.getAccessor().invoke(record));
+                Object inner = part.getAccessor().invoke(record);
+                if (!isLeftOut(part, inner)) {
+                    put(part.getName());
+                    take(inner);
+                }
             }
         } else if (value instanceof Map<?, ?> map) {
             put("{" + map.size());
@@ -54,6 +57,11 @@ final class ContentHash {
         } else {
             put(String.valueOf(value));
         }
+    }
+
+    private static boolean isLeftOut(RecordComponent part, Object value) {
+        LeftOutOfHash later = part.getAnnotation(LeftOutOfHash.class);
+        return later != null && value.equals(later.at());
     }
 
     private void put(String text) {

@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import provingyard.world.ground.Flows;
 import provingyard.world.ground.Frost;
 import provingyard.world.ground.Ground;
 import provingyard.world.ground.GroundSettings;
 import provingyard.world.ground.MinuteForcing;
+import provingyard.world.ground.Totals;
 import provingyard.world.weather.HourlyWeather;
 import provingyard.world.weather.StoredHeat;
 import provingyard.world.weather.Weather;
@@ -16,17 +18,27 @@ import provingyard.world.weather.WeatherSeries;
 /**
  * What all seasons of one site under one weather have in common, whatever their set-ups: the weather and the heat it
  * leaves in walls, the ground at the first minute, and the unwatered twin, kept as it was at each midnight that some
- * season asked for, with the frost of each of its beats. Safe for several threads; who asks first or last does not
+ * season asked for, with the frost of each of its beats and what it came to at each hour. Safe for several threads; who asks first or last does not
  * matter.
  */
 final class Course {
 
     private static final int MINUTES_A_DAY = 1440;
+    private static final int HOUR = 60;
+
+    /** What the twin came to at some minute. */
+    record Sums(Totals totals, Flows flows) {
+
+        static Sums of(Ground twin) {
+            return new Sums(twin.totals(), twin.flows());
+        }
+    }
 
     private final WeatherSeries weather;
     private final StoredHeat.Series heat;
     private final List<Ground> midnights = new ArrayList<>();
     private final Map<Long, Frost> frosts = new HashMap<>();
+    private final Map<Long, Sums> sums = new HashMap<>();
     private HourlyWeather hours;
 
     Course(Site site, WeatherSeries weather) {
@@ -37,7 +49,9 @@ final class Course {
                 meanAir(weather),
                 GroundSettings.usual(0).supply(),
                 site.scenario().season().soilAtStart());
-        midnights.add(new Ground(site.cells(), settings));
+        Ground first = new Ground(site.cells(), settings);
+        midnights.add(first);
+        sums.put(0L, Sums.of(first));
     }
 
     /** The weather. */
@@ -92,6 +106,9 @@ final class Course {
             if (twin.frozen()) {
                 frosts.put(twin.minute(), twin.frost());
             }
+            if (twin.minute() % HOUR == 0) {
+                sums.put(twin.minute(), Sums.of(twin));
+            }
         }
     }
 
@@ -99,6 +116,12 @@ final class Course {
     private synchronized Frost frost(long minutes) {
         midnight((int) ((minutes + MINUTES_A_DAY - 1) / MINUTES_A_DAY));
         return frosts.getOrDefault(minutes, Frost.NONE);
+    }
+
+    /** What the twin came to after so many whole hours, in minutes. */
+    private synchronized Sums sums(long minutes) {
+        midnight((int) ((minutes + MINUTES_A_DAY - 1) / MINUTES_A_DAY));
+        return sums.get(minutes);
     }
 
     private void live(Ground twin, long until) {
@@ -137,6 +160,11 @@ final class Course {
         /** The twin's ice after so many minutes, at the end of a beat of the ice log. */
         Frost frostAfter(long minutes) {
             return course.frost(minutes);
+        }
+
+        /** What the twin came to after so many minutes. */
+        Sums sumsAfter(long minutes) {
+            return minutes % HOUR == 0 ? course.sums(minutes) : Sums.of(after(minutes));
         }
 
         /** The twin after so many minutes; not to be changed. */

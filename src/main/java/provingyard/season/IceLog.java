@@ -22,6 +22,7 @@ final class IceLog {
 
     private final List<YardPlan.Surface> surfaces;
     private final boolean[] iced;
+    private final double[] last;
     private double areaHours;
     private double inTraffic;
     private int mornings;
@@ -31,11 +32,13 @@ final class IceLog {
     IceLog(List<YardPlan.Surface> surfaces) {
         this.surfaces = surfaces;
         this.iced = new boolean[surfaces.size()];
+        this.last = new double[surfaces.size()];
     }
 
     private IceLog(IceLog other) {
         surfaces = other.surfaces;
         iced = other.iced.clone();
+        last = other.last.clone();
         areaHours = other.areaHours;
         inTraffic = other.inTraffic;
         mornings = other.mornings;
@@ -64,6 +67,7 @@ final class IceLog {
                 SeasonEvent.Kind kind = now ? SeasonEvent.Kind.WALK_ICED : SeasonEvent.Kind.WALK_CLEAR;
                 events.add(new SeasonEvent(tick, kind, surface.id(), Map.of("area", area[i])));
             }
+            last[i] = now ? area[i] : 0;
             if (now) {
                 count(tick, minuteOfDay, surface, area[i]);
             }
@@ -83,7 +87,13 @@ final class IceLog {
         }
     }
 
-    private static boolean walked(YardPlan.Surface surface, int minuteOfDay) {
+    /** m2 of a surface that counted as iced at the last beat. */
+    double counted(int surface) {
+        return last[surface];
+    }
+
+    /** Whether people walk on a surface at a minute of the day. */
+    static boolean walked(YardPlan.Surface surface, int minuteOfDay) {
         List<LocalTime> traffic = surface.footTraffic();
         return traffic.size() == 2
                 && minuteOfDay >= traffic.get(0).toSecondOfDay() / 60

@@ -173,6 +173,20 @@ final class LeakLog {
         }
     }
 
+    /** Takes each loss of water that began so far, in order. */
+    void tell(Teller teller) {
+        for (Case c : cases) {
+            if (c.losesWater()) {
+                teller.leak(c.fault(), c.began(), c.foundAt(), c.repairAt());
+            }
+        }
+    }
+
+    /** Takes one loss of water; ticks that have not come are {@link Long#MAX_VALUE}. */
+    interface Teller {
+        void leak(int fault, long began, long foundAt, long repairAt);
+    }
+
     /** What became of the leaks so far. */
     Outcome.Leaks leaks() {
         long lateTicks = Math.round(scenario.costs().lateAfter() / 60);

@@ -7,10 +7,7 @@ import provingyard.scenario.Plumbing;
 import provingyard.scenario.Point;
 import provingyard.scenario.SensorKind;
 import provingyard.scenario.YardPlan;
-import provingyard.world.ground.MinuteForcing;
-import provingyard.world.ground.Watering;
 import provingyard.world.hydraulics.PipePath;
-import provingyard.world.hydraulics.WaterFlows;
 import provingyard.world.weather.Weather;
 import provingyard.world.yard.Wall;
 import provingyard.world.yard.Yard;
@@ -172,7 +169,7 @@ public sealed interface Needs {
         Arrays.fill(zone, -1);
         double[] most = new double[n];
         for (int z = 0; z < zones; z++) {
-            double[] depth = landed(site, z);
+            double[] depth = site.spraying().alone(site, z);
             for (int c = 0; c < n; c++) {
                 if (yard.planted(c) && depth[c] > most[c]) {
                     most[c] = depth[c];
@@ -192,21 +189,6 @@ public sealed interface Needs {
             speaks[c] = zone[c] < 0 ? Float.NaN : (float) Math.max(0, 1 - 2 * off);
         }
         return new OfSoil(yard.nx(), yard.ny(), zone, water, open, speaks);
-    }
-
-    /** Depths in m on each cell after a minute of a zone alone in calm, humid air. */
-    private static double[] landed(Site site, int zone) {
-        boolean[] open = new boolean[site.waterworks().zones().size()];
-        open[zone] = true;
-        WaterFlows flows = site.waterworks().flows(open, true, 0);
-        MinuteForcing calm = Course.forcing(NIGHT);
-        Watering landed =
-                site.spraying().land(flows, calm, 0, site.spraying().dry()).watering();
-        double[] depth = new double[site.yard().cells()];
-        for (int c = 0; landed != null && c < depth.length; c++) {
-            depth[c] = landed.depth(c);
-        }
-        return depth;
     }
 
     private static float[] ofMean(int[] zone, int zones, double[] value) {

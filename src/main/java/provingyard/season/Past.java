@@ -2,13 +2,11 @@ package provingyard.season;
 
 import java.time.LocalDate;
 import java.util.Arrays;
-import java.util.List;
 import provingyard.scenario.Point;
 import provingyard.sensor.SoilSensor;
 import provingyard.sensor.Surroundings;
 import provingyard.sensor.WouldHave;
 import provingyard.setup.Placement;
-import provingyard.setup.SetUp;
 
 /**
  * What was true at one sensor's place in the whole days lived so far, minute by minute, so that each of its settings can
@@ -96,21 +94,9 @@ public final class Past {
     }
 
     private void liveAgain(Season lived, Placement placement, int minutes) {
-        List<Season.Change> changes = lived.changes();
         Season again = lived.fromTheBeginning();
         Probe probe = probe(again.surroundings(), placement);
-        int next = 1;
-        for (int t = 0; t < minutes; t++) {
-            while (next < changes.size() && changes.get(next).tick() <= t) {
-                SetUp then = changes.get(next++).setUp();
-                again.change(then);
-            }
-            if (lived.rearmedAt(t)) {
-                again.rearm();
-            }
-            again.advance();
-            probe.note(t);
-        }
+        Again.live(lived, again, minutes, t -> {}, t -> probe.note((int) t));
     }
 
     /** Notes what a sensor's place saw in the minute just lived. */

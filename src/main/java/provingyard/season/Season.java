@@ -244,6 +244,11 @@ public final class Season {
         return List.copyOf(events);
     }
 
+    /** Events from an index on; valid until the next minute is lived. */
+    List<SeasonEvent> eventsFrom(int index) {
+        return Collections.unmodifiableList(events.subList(index, events.size()));
+    }
+
     /** How many events there were so far. */
     public int eventCount() {
         return events.size();
@@ -309,8 +314,13 @@ public final class Season {
 
     /** The same season before its first minute, with the set-up that held then. */
     Season fromTheBeginning() {
+        return beside(changes.get(0).setUp());
+    }
+
+    /** The same weather, events and faults before the first minute, under another set-up; safe for several threads. */
+    public Season beside(SetUp first) {
         int days = (int) (end / MINUTES_A_DAY);
-        return new Season(site, streams, course, faults, days, changes.get(0).setUp());
+        return new Season(site, streams, course, faults, days, first);
     }
 
     /** The weather of a minute. */
@@ -326,6 +336,52 @@ public final class Season {
     /** What the world is like around the sensors in the last minute lived. */
     SeasonSurroundings surroundings() {
         return surroundings;
+    }
+
+    /** What the sensors show since the last minute lived. */
+    Readings readings() {
+        return readings;
+    }
+
+    /** What flows since the last minute lived. */
+    WaterFlows flows() {
+        return flows;
+    }
+
+    /** What the controller wanted in the last minute lived. */
+    Commands commands() {
+        return commands;
+    }
+
+    /** Faults that acted on sensors in the last minute lived. */
+    SensorFaults troubles() {
+        return troubles;
+    }
+
+    /** Whether some sensor breaks at some time of the season. */
+    boolean sensorsBreak() {
+        return faults.begins().stream()
+                .anyMatch(b -> SensorTroubles.isOne(site.scenario().faults().get(b.fault())));
+    }
+
+    /** What drifted and flew beside the plants so far. */
+    Tally tally() {
+        return tally;
+    }
+
+    /** The leaks so far. */
+    LeakLog leakLog() {
+        return leakLog;
+    }
+
+    /** The iced walks so far. */
+    IceLog iceLog() {
+        return iceLog;
+    }
+
+    /** Where irrigation's water went so far. */
+    Ledger.Irrigation irrigation() {
+        return tally.irrigation(ground, twin.sumsAfter(tick));
     }
 
     /** What the watched flow sensor showed in each zone's last ended run. */
@@ -475,7 +531,7 @@ public final class Season {
     public Ledger ledger() {
         return new Ledger(
                 tally.water(ground, storeAtStart),
-                tally.irrigation(ground, twin.after(tick)),
+                irrigation(),
                 iceLog.ice(),
                 new Ledger.Plants(
                         ground.dryAreaDays(),

@@ -18,19 +18,27 @@ final class SensorTroubles {
         List<SensorFaults.Fault> faults = new ArrayList<>();
         for (int i = 0; i < scenario.faults().size(); i++) {
             FaultPlan plan = scenario.faults().get(i);
-            SensorFaults.Kind kind =
-                    switch (plan.kind()) {
-                        case RAIN_STUCK -> SensorFaults.Kind.RAIN_STUCK_WET;
-                        case WIND_SEIZED -> SensorFaults.Kind.WIND_SEIZED;
-                        case FREEZE_READS_WARM -> SensorFaults.Kind.FREEZE_READS_WARM;
-                        case FLOW_JAMMED -> SensorFaults.Kind.FLOW_JAMMED;
-                        case SOIL_VOID -> SensorFaults.Kind.SOIL_VOID;
-                        default -> null;
-                    };
+            SensorFaults.Kind kind = kind(plan);
             if (kind != null && (active >> i & 1) != 0) {
                 faults.add(new SensorFaults.Fault(kind, plan.on(), plan.amount()));
             }
         }
         return faults.isEmpty() ? SensorFaults.NONE : new SensorFaults(faults);
+    }
+
+    /** Whether a fault breaks a sensor. */
+    static boolean isOne(FaultPlan plan) {
+        return kind(plan) != null;
+    }
+
+    private static SensorFaults.Kind kind(FaultPlan plan) {
+        return switch (plan.kind()) {
+            case RAIN_STUCK -> SensorFaults.Kind.RAIN_STUCK_WET;
+            case WIND_SEIZED -> SensorFaults.Kind.WIND_SEIZED;
+            case FREEZE_READS_WARM -> SensorFaults.Kind.FREEZE_READS_WARM;
+            case FLOW_JAMMED -> SensorFaults.Kind.FLOW_JAMMED;
+            case SOIL_VOID -> SensorFaults.Kind.SOIL_VOID;
+            default -> null;
+        };
     }
 }

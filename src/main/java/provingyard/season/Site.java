@@ -25,8 +25,16 @@ public final class Site {
 
     private static final DataFiles FILES = path -> Sites.resource("shared/reference/" + path);
 
-    /** Courses kept for the next season under the same weather; some 18 MB each for a month in a yard of 5000 cells. */
+    /** Courses kept for the next season under the same weather. */
     private static final int COURSES_KEPT = 6;
+
+    /** Bytes that a course takes for each day, and for each day and cell: some 18 MB for a month and 5000 cells. */
+    private static final double BYTES_A_DAY = 240e3;
+
+    private static final double BYTES_A_CELL_DAY = 75;
+
+    /** The share of the memory that the courses of a search may fill. */
+    private static final double SHARE = 0.25;
 
     private final Scenario scenario;
     private final Yard yard;
@@ -39,7 +47,7 @@ public final class Site {
     private final CompletableFuture<WeatherSeries> ownWeather;
     private final Map<Place, Spot> spots = new ConcurrentHashMap<>();
 
-    private final Recent<CourseKey, Course> courses = new Recent<>(COURSES_KEPT);
+    private final Recent<CourseKey, Course> courses;
 
     private record CourseKey(long seed, int days, boolean drawn) {}
 
@@ -47,6 +55,7 @@ public final class Site {
 
     private Site(Scenario scenario) {
         this.scenario = scenario;
+        courses = new Recent<>(COURSES_KEPT);
         ownWeather = CompletableFuture.supplyAsync(() -> weather(
                 scenario.season().days(), new RandomStreams(scenario.season().seed())));
         CompletableFuture<Waterworks> plumbed = CompletableFuture.supplyAsync(() -> Waterworks.of(scenario));
@@ -57,6 +66,29 @@ public final class Site {
         spraying = new Spraying(scenario, cells);
         siting = new Siting(this);
         sprayed = spraying.sprinklers().reached();
+    }
+
+    private Site(Site other, int coursesKept) {
+        scenario = other.scenario;
+        yard = other.yard;
+        climate = other.climate;
+        cells = other.cells;
+        waterworks = other.waterworks;
+        spraying = other.spraying;
+        siting = other.siting;
+        sprayed = other.sprayed;
+        ownWeather = other.ownWeather;
+        courses = new Recent<>(coursesKept);
+    }
+
+    /**
+     * The same site for a search that comes back to so many draws again and again: it keeps what their seasons have in
+     * common, as far as a quarter of the memory goes, until it is itself given up. Results are the same.
+     */
+    public Site keeping(int draws) {
+        double bytes = scenario.season().days() * (BYTES_A_DAY + BYTES_A_CELL_DAY * yard.cells());
+        double fit = SHARE * Runtime.getRuntime().maxMemory() / bytes;
+        return new Site(this, (int) Math.max(COURSES_KEPT, Math.min(draws, fit)));
     }
 
     /** Makes a scenario ready. */

@@ -83,4 +83,17 @@ final class Spraying {
         }
         return new Landing(landed, fate.drift(), fate.offSite(), fate.onPaving() + fate.onBuildings());
     }
+
+    /** Depths in m on each cell after a minute of a zone alone in calm, humid air. */
+    double[] alone(Site site, int zone) {
+        boolean[] open = new boolean[site.waterworks().zones().size()];
+        open[zone] = true;
+        WaterFlows flows = site.waterworks().flows(open, true, 0);
+        Watering landed = land(flows, Course.forcing(Needs.NIGHT), 0, dry()).watering();
+        double[] depth = new double[cells.count()];
+        for (int c = 0; landed != null && c < depth.length; c++) {
+            depth[c] = landed.depth(c);
+        }
+        return depth;
+    }
 }

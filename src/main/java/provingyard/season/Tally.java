@@ -41,6 +41,11 @@ final class Tally {
         leaked += leak;
     }
 
+    /** m3 carried off between nozzle and ground, and landed beside the plants. */
+    double astray() {
+        return drift + overspray;
+    }
+
     Ledger.Water water(Ground ground, double storeAtStart) {
         Totals t = ground.totals();
         return new Ledger.Water(
@@ -56,7 +61,7 @@ final class Tally {
                 t.store() - storeAtStart);
     }
 
-    Ledger.Irrigation irrigation(Ground ground, Ground twin) {
+    Ledger.Irrigation irrigation(Ground ground, Course.Sums twin) {
         Totals with = ground.totals();
         Totals without = twin.totals();
         Flows over = ground.flows();

@@ -42,6 +42,22 @@ public record FlowWatch(
         expected = List.copyOf(expected);
     }
 
+    /** The same watch on another sensor, or on none (null). */
+    public FlowWatch watching(String other) {
+        return new FlowWatch(
+                other,
+                expected,
+                record,
+                high,
+                low,
+                settling,
+                averaging,
+                onZone,
+                unscheduled,
+                unscheduledAfter,
+                onUnscheduled);
+    }
+
     /** A zone's expected flow in m3/s. */
     public record Expected(String zone, @In(Dimension.FLOW) double flow) {}
 

@@ -4,12 +4,12 @@ import provingyard.scenario.Plumbing;
 import provingyard.scenario.Point;
 
 /** How long a pipe is. */
-final class PipeLength {
+public final class PipeLength {
 
     private PipeLength() {}
 
     /** Given or drawn length of a pipe in m; the plumbing is one that was read without errors. */
-    static double of(Plumbing plumbing, String id) {
+    public static double of(Plumbing plumbing, String id) {
         Plumbing.Pipe pipe = plumbing.pipes().stream()
                 .filter(p -> p.id().equals(id))
                 .findFirst()

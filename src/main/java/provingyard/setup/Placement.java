@@ -24,6 +24,9 @@ public sealed interface Placement {
     /** Which of the five. */
     SensorKind kind();
 
+    /** The same under another name. */
+    Placement named(String other);
+
     /**
      * A rain sensor.
      *
@@ -43,6 +46,11 @@ public sealed interface Placement {
         @Override
         public SensorKind kind() {
             return SensorKind.RAIN;
+        }
+
+        @Override
+        public Placement named(String other) {
+            return new Rain(other, at, mount, height, trip, vent);
         }
     }
 
@@ -68,6 +76,11 @@ public sealed interface Placement {
         public SensorKind kind() {
             return SensorKind.WIND;
         }
+
+        @Override
+        public Placement named(String other) {
+            return new Wind(other, at, mount, height, trip, rearm, averaging, hold);
+        }
     }
 
     /**
@@ -87,6 +100,11 @@ public sealed interface Placement {
         @Override
         public SensorKind kind() {
             return SensorKind.FREEZE;
+        }
+
+        @Override
+        public Placement named(String other) {
+            return new Freeze(other, at, mount, height, below, rearm);
         }
     }
 
@@ -111,6 +129,11 @@ public sealed interface Placement {
         public SensorKind kind() {
             return SensorKind.FLOW;
         }
+
+        @Override
+        public Placement named(String other) {
+            return new Flow(other, on, along, size, pulses, offset);
+        }
     }
 
     /**
@@ -132,6 +155,11 @@ public sealed interface Placement {
         @Override
         public SensorKind kind() {
             return SensorKind.SOIL;
+        }
+
+        @Override
+        public Placement named(String other) {
+            return new Soil(other, at, depth, soil, dry, wet);
         }
     }
 }

@@ -1,6 +1,9 @@
 package provingyard.study;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
+import provingyard.scenario.Scenario;
 import provingyard.scenario.SensorKind;
 
 /**
@@ -24,6 +27,19 @@ public enum Choice {
     /** The kind of sensor; empty for the schedule. */
     public Optional<SensorKind> kind() {
         return Optional.ofNullable(kind);
+    }
+
+    /** The choices that a lesson leaves open, in order. */
+    public static List<Choice> open(Scenario scenario) {
+        return Arrays.stream(values()).filter(c -> c.isOpen(scenario)).toList();
+    }
+
+    /** Whether a lesson leaves it to the trainee. */
+    public boolean isOpen(Scenario scenario) {
+        return kind == null
+                ? !scenario.locks().schedule()
+                : scenario.kit().item(kind) != null
+                        && !scenario.locks().sensors().contains(kind);
     }
 
     /** The choice of a kind of sensor. */

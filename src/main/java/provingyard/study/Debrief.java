@@ -2,6 +2,7 @@ package provingyard.study;
 
 import java.util.List;
 import java.util.Optional;
+import provingyard.season.Chronicle;
 import provingyard.season.Outcome;
 import provingyard.season.Season;
 
@@ -13,6 +14,7 @@ import provingyard.season.Season;
  * @param clock what the clock alone came to on the same weather
  * @param best what the mark came to on the same weather; empty where none is known
  * @param mark the mark; empty where none is known
+ * @param chronicle what the season's runs, nights and leaks were like
  * @param moments those that mattered most first
  * @param shares what each choice cost; empty while it is worked out, or where no mark is known
  * @param worth what each kind is worth here; empty while it is worked out
@@ -25,26 +27,39 @@ public record Debrief(
         Outcome clock,
         Optional<Outcome> best,
         Optional<Mark> mark,
+        Chronicle chronicle,
         List<Moment> moments,
         Optional<Shares> shares,
-        List<Worth> worth,
+        Optional<WorthStudy.Result> worth,
         Optional<Commitment> commitment,
         String learner) {
 
     public Debrief {
         moments = List.copyOf(moments);
-        worth = List.copyOf(worth);
     }
 
     public Debrief with(Shares next) {
-        return new Debrief(season, standing, clock, best, mark, moments, Optional.of(next), worth, commitment, learner);
+        return new Debrief(
+                season, standing, clock, best, mark, chronicle, moments, Optional.of(next), worth, commitment, learner);
     }
 
-    public Debrief with(List<Worth> next) {
-        return new Debrief(season, standing, clock, best, mark, moments, shares, next, commitment, learner);
+    public Debrief with(WorthStudy.Result next) {
+        return new Debrief(
+                season,
+                standing,
+                clock,
+                best,
+                mark,
+                chronicle,
+                moments,
+                shares,
+                Optional.of(next),
+                commitment,
+                learner);
     }
 
     public Debrief with(Commitment next) {
-        return new Debrief(season, standing, clock, best, mark, moments, shares, worth, Optional.of(next), learner);
+        return new Debrief(
+                season, standing, clock, best, mark, chronicle, moments, shares, worth, Optional.of(next), learner);
     }
 }

@@ -1,5 +1,6 @@
 package provingyard.study;
 
+import java.util.Arrays;
 import provingyard.scenario.SensorKind;
 
 /**
@@ -30,7 +31,33 @@ public record Worth(
      * @param low a tenth of the draws lie below
      * @param high a tenth lie above
      */
-    public record Span(double mean, double low, double high) {}
+    public record Span(double mean, double low, double high) {
+
+        private static final double LOW = 0.1;
+        private static final double HIGH = 0.9;
+
+        /**
+         * Over so many draws, at least one: mean, and the quantiles at 10 and 90 % by linear interpolation (Hyndman and
+         * Fan 1996, Sample quantiles in statistical packages, American Statistician 50, 361-365, type 7).
+         */
+        static Span over(double[] draws) {
+            double sum = 0;
+            for (double draw : draws) {
+                sum += draw;
+            }
+            double[] sorted = draws.clone();
+            Arrays.sort(sorted);
+            return new Span(sum / draws.length, quantile(sorted, LOW), quantile(sorted, HIGH));
+        }
+
+        /** x[k] + (h - k) (x[k+1] - x[k]) with h = p (n - 1), k its whole part, and x the n values from the least on. */
+        private static double quantile(double[] sorted, double p) {
+            double h = p * (sorted.length - 1);
+            int k = (int) h;
+            double next = sorted[Math.min(k + 1, sorted.length - 1)];
+            return sorted[k] + (h - k) * (next - sorted[k]);
+        }
+    }
 
     /** USD saved a year, on average. */
     public double moneyAYear() {

@@ -17,23 +17,23 @@ record FlowWatches(FlowWatch watch) {
     }
 
     FlowWatches sensor(String sensor) {
-        return make(sensor, watch.high(), watch.low(), watch.settling(), watch.averaging());
+        return new FlowWatches(watch.watching(sensor));
     }
 
     FlowWatches high(double high) {
-        return make(watch.sensor(), high, watch.low(), watch.settling(), watch.averaging());
+        return make(high, watch.low(), watch.settling(), watch.averaging());
     }
 
     FlowWatches low(double low) {
-        return make(watch.sensor(), watch.high(), low, watch.settling(), watch.averaging());
+        return make(watch.high(), low, watch.settling(), watch.averaging());
     }
 
     FlowWatches settling(double settling) {
-        return make(watch.sensor(), watch.high(), watch.low(), settling, watch.averaging());
+        return make(watch.high(), watch.low(), settling, watch.averaging());
     }
 
     FlowWatches averaging(double averaging) {
-        return make(watch.sensor(), watch.high(), watch.low(), watch.settling(), averaging);
+        return make(watch.high(), watch.low(), watch.settling(), averaging);
     }
 
     FlowWatches onZone(FlowWatch.Action action) {
@@ -78,9 +78,9 @@ record FlowWatches(FlowWatch watch) {
                 watch.onUnscheduled()));
     }
 
-    private FlowWatches make(String sensor, double high, double low, double settling, double averaging) {
+    private FlowWatches make(double high, double low, double settling, double averaging) {
         return new FlowWatches(new FlowWatch(
-                sensor,
+                watch.sensor(),
                 watch.expected(),
                 watch.record(),
                 high,

@@ -28,7 +28,7 @@ final class Guide {
     private static final double BEAT = 0.5;
     private static final double MARGIN = 12;
 
-    private final StackPane over;
+    private final YardScreen over;
     private final YardModel model;
     private final Words words;
     private final Shell shell;
@@ -50,7 +50,7 @@ final class Guide {
      *
      * @param rained whether the learner's first yard was opened at a run after rain
      */
-    Guide(StackPane over, YardModel model, Words words, Shell shell, boolean rained) {
+    Guide(YardScreen over, YardModel model, Words words, Shell shell, boolean rained) {
         this.over = over;
         this.model = model;
         this.words = words;
@@ -73,6 +73,11 @@ final class Guide {
     private void beat() {
         seconds += BEAT;
         if (example != null || !shell.book().guided()) {
+            return;
+        }
+        if (over.covered()) {
+            // A sheet has the attention; its hint waits.
+            show(null);
             return;
         }
         Optional<Hints.Hint> due = hints.look(seen());

@@ -36,6 +36,18 @@ final class Keyframes {
         most = (int) Math.max(LEAST, Math.min(MOST, room));
     }
 
+    private Keyframes(Keyframes other, long tick) {
+        most = other.most;
+        spacing = other.spacing;
+        copies.putAll(other.copies.headMap(tick, true));
+        pinned.addAll(other.pinned.headSet(tick, true));
+    }
+
+    /** Keyframes of their own with the copies up to a minute. */
+    Keyframes upTo(long tick) {
+        return new Keyframes(this, tick);
+    }
+
     /** Most copies kept beside those of decisions. */
     int most() {
         return most;

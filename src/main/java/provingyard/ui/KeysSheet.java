@@ -36,8 +36,10 @@ final class KeysSheet extends VBox {
                     "keys.day",
                     "keys.ends",
                     "keys.events",
+                    "keys.schedule",
                     "keys.prove",
-                    "keys.records"),
+                    "keys.records",
+                    "keys.debrief"),
             List.of(
                     "keys.yard",
                     "keys.kit",
@@ -77,7 +79,7 @@ final class KeysSheet extends VBox {
         not.getStyleClass().addAll("small", "ink2");
         not.setMinHeight(Region.USE_PREF_SIZE);
         HBox.setHgrow(not, Priority.ALWAYS);
-        Button shut = new Button(words.say("result.close"));
+        Button shut = new Button(words.say("sheet.close"));
         shut.setId("keys-close");
         shut.setMinWidth(Region.USE_PREF_SIZE);
         shut.setOnAction(e -> close.run());

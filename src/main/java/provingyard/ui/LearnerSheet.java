@@ -41,7 +41,7 @@ final class LearnerSheet extends VBox {
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         scroll.setFocusTraversable(false);
         VBox.setVgrow(scroll, Priority.ALWAYS);
-        Button shut = new Button(words.say("result.close"));
+        Button shut = new Button(words.say("sheet.close"));
         shut.setId("learners-close");
         shut.setOnAction(e -> close.run());
         shut.setMinWidth(Region.USE_PREF_SIZE);

@@ -66,8 +66,9 @@ final class RibbonPane extends VBox {
      *
      * @param prove opens the tests of the sensors
      * @param records opens the controller's records
+     * @param schedule opens the schedule
      */
-    RibbonPane(YardModel model, Words words, Runnable prove, Runnable records) {
+    RibbonPane(YardModel model, Words words, Runnable prove, Runnable records, Runnable schedule) {
         this.model = model;
         this.words = words;
         story = new RibbonStory(model, words);
@@ -92,7 +93,7 @@ final class RibbonPane extends VBox {
             node.setManaged(false);
             node.setVisible(false);
         }
-        getChildren().addAll(controls(prove, records), band);
+        getChildren().addAll(controls(prove, records, schedule), band);
     }
 
     private void key(KeyEvent e) {
@@ -122,7 +123,7 @@ final class RibbonPane extends VBox {
         drawn = null;
     }
 
-    private VBox controls(Runnable prove, Runnable records) {
+    private VBox controls(Runnable prove, Runnable records, Runnable schedule) {
         play.setId("play");
         play.getStyleClass().add("main");
         play.setMinWidth(110);
@@ -133,10 +134,12 @@ final class RibbonPane extends VBox {
         tests.setTooltip(tip("prove.open"));
         Button log = quiet("open-records", "log", "ribbon.records", records);
         log.setTooltip(tip("records.open"));
+        Button watering = quiet("open-schedule", "clock", "schedule.title", schedule);
+        watering.setTooltip(tip("schedule.open"));
         status.getStyleClass().add("ink2");
         status.setMinWidth(0);
         first = List.of(play, speeds());
-        second = List.of(next, tests, log);
+        second = List.of(next, watering, tests, log);
         last = spans();
         bar.getStyleClass().add("ribbon-bar");
         return bar;

@@ -34,6 +34,8 @@ public final class SeasonPlayer implements AutoCloseable {
      * @param lived minutes lived (the minute shown may lie before)
      * @param over the season was lived to its end
      * @param playing time runs
+     * @param setUp the set-up in force at the minute shown
+     * @param practiceFrom the minute from which a lived season is tried otherwise, or {@link #NO_PRACTICE}
      */
     public record Frame(
             Snapshot snapshot,
@@ -42,7 +44,21 @@ public final class SeasonPlayer implements AutoCloseable {
             List<SeasonEvent> events,
             long lived,
             boolean over,
-            boolean playing) {}
+            boolean playing,
+            SetUp setUp,
+            long practiceFrom) {
+
+        /** Whether what is shown is a lived season that is tried otherwise. */
+        public boolean practice() {
+            return practiceFrom != NO_PRACTICE;
+        }
+    }
+
+    /** Where the trainee's own season is shown. */
+    static final long NO_PRACTICE = -1;
+
+    /** The trainee's own season, put aside while it is tried otherwise from a minute on. */
+    private record Own(Season lived, Keyframes keyframes, long from) {}
 
     /** Something to be done on the player's thread. */
     private interface Order {
@@ -79,12 +95,13 @@ public final class SeasonPlayer implements AutoCloseable {
 
     private final LinkedBlockingQueue<Order> orders = new LinkedBlockingQueue<>();
     private final AtomicReference<Frame> newest = new AtomicReference<>();
-    private final Keyframes keyframes;
     private final Consumer<Throwable> onFailure;
     private final Thread thread;
 
+    private Keyframes keyframes;
     private Season season;
     private Season lived;
+    private Own own;
     private double minutesPerSecond;
     private boolean playing;
     private double owed;
@@ -177,6 +194,54 @@ public final class SeasonPlayer implements AutoCloseable {
         });
     }
 
+    /**
+     * Tries the season otherwise from the minute shown: what was lived so far is put aside whole, and comes back by
+     * {@link #backToOwn()}. In practice already, it goes on from the minute shown.
+     */
+    void practise() {
+        orders.add(() -> {
+            playing = false;
+            long tick = season.tick();
+            if (own == null) {
+                own = new Own(lived, keyframes, tick);
+                keyframes = keyframes.upTo(tick);
+            } else {
+                keyframes.forgetAfter(tick);
+            }
+            lived = season == lived ? season.copy() : season;
+            season = lived;
+            keyframes.pin(lived);
+        });
+    }
+
+    /** Ends practice: the trainee's own season is back, at its last minute lived. */
+    void backToOwn() {
+        orders.add(this::endPractice);
+    }
+
+    private void endPractice() {
+        if (own != null) {
+            playing = false;
+            lived = own.lived();
+            season = lived;
+            keyframes = own.keyframes();
+            own = null;
+        }
+    }
+
+    /** Begins the season again under a set-up; what was lived is given up. */
+    void restart(SetUp setUp) {
+        orders.add(() -> {
+            endPractice();
+            playing = false;
+            lived = keyframes.at(0).copy();
+            season = lived;
+            keyframes.forgetAfter(0);
+            season.change(setUp);
+            keyframes.pin(season);
+        });
+    }
+
     /** Hands over a copy of the season as lived so far, on the player's thread. */
     public void handOver(Consumer<Season> told) {
         orders.add(new Aside(() -> told.accept(lived.copy())));
@@ -199,9 +264,12 @@ public final class SeasonPlayer implements AutoCloseable {
         });
     }
 
-    /** Tells, on the player's thread, what the season is lived again from. */
+    /** Tells, on the player's thread, what the trainee's own season is lived again from; practice is not kept. */
     void keep(Consumer<Kept> told) {
-        ask(lived -> new Kept(lived.tick(), List.copyOf(lived.changes()), lived.rearms()), told);
+        orders.add(new Aside(() -> {
+            Season kept = own == null ? lived : own.lived();
+            told.accept(new Kept(kept.tick(), List.copyOf(kept.changes()), kept.rearms()));
+        }));
     }
 
     @Override
@@ -353,13 +421,16 @@ public final class SeasonPlayer implements AutoCloseable {
                 && last.lived() == lived.tick()
                 && last.playing() == playing
                 && last.events().size() == lived.eventCount()
+                && last.practiceFrom() == practiceFrom()
                 && set == season.setUp();
         if (same) {
             return;
         }
         set = season.setUp();
-        boolean lookedBack =
-                last != null && last.lived() == lived.tick() && last.events().size() == lived.eventCount();
+        boolean lookedBack = last != null
+                && last.lived() == lived.tick()
+                && last.events().size() == lived.eventCount()
+                && last.practiceFrom() == practiceFrom();
         newest.set(new Frame(
                 season.snapshot(),
                 lookedBack ? last.series() : lived.series(),
@@ -367,6 +438,12 @@ public final class SeasonPlayer implements AutoCloseable {
                 lookedBack ? last.events() : lived.events(),
                 lived.tick(),
                 lived.over(),
-                playing));
+                playing,
+                set,
+                practiceFrom()));
+    }
+
+    private long practiceFrom() {
+        return own == null ? NO_PRACTICE : own.from();
     }
 }

@@ -2,6 +2,7 @@ package provingyard.ui;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
@@ -35,6 +36,7 @@ import provingyard.learner.Learner;
 import provingyard.learner.LearnerStore.Trouble;
 import provingyard.learner.Look;
 import provingyard.learner.SavedSeason;
+import provingyard.learner.SiteProgress;
 import provingyard.picture.FontRole;
 import provingyard.picture.Theme;
 import provingyard.quantity.UnitSystem;
@@ -42,6 +44,8 @@ import provingyard.scenario.Scenario;
 import provingyard.season.Season;
 import provingyard.setup.History;
 import provingyard.setup.SetUp;
+import provingyard.study.Choice;
+import provingyard.study.Commitment;
 
 /**
  * The window's inside: which screen is shown, to whom, in which theme, language, units and size of text; what is kept
@@ -392,6 +396,25 @@ public final class Shell {
                         "learner." + trouble.kind().name(),
                         trouble.file().toAbsolutePath(),
                         trouble.file().toAbsolutePath().getParent()));
+    }
+
+    /** What the learner would change after a season on a site is kept. */
+    void answered(String site, Commitment said) {
+        String choice = said.choice() == null ? "" : said.choice().name();
+        book.change(l -> l.on(site, p -> p.answering(new SiteProgress.Answer(choice, said.why()))));
+    }
+
+    /** What the learner would have changed after the last season on a site. */
+    Optional<Commitment> answer(String site) {
+        return Optional.ofNullable(book.current().at(site).answer()).map(Shell::commitment);
+    }
+
+    private static Commitment commitment(SiteProgress.Answer answer) {
+        Choice choice = Arrays.stream(Choice.values())
+                .filter(c -> c.name().equals(answer.choice()))
+                .findFirst()
+                .orElse(null);
+        return new Commitment(choice, answer.why());
     }
 
     /** A season on a site was lived to its end and reckoned. */

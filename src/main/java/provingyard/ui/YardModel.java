@@ -207,7 +207,41 @@ public final class YardModel implements AutoCloseable {
     public boolean locked() {
         return scenario().locks().midSeason()
                 && frame.get() != null
-                && frame.get().lived() > 0;
+                && frame.get().lived() > 0
+                && !frame.get().practice();
+    }
+
+    /** Whether a change now would overwrite a season that was lived to its end: it is tried as practice instead. */
+    private boolean looksBackFromTheEnd() {
+        SeasonPlayer.Frame now = frame.get();
+        return now != null && now.over() && !now.practice() && now.snapshot().tick() < now.lived();
+    }
+
+    /** Tries the season otherwise from the minute shown, beginning with the set-up that was in force then. */
+    public void practise() {
+        draft.set(draft.get().then(frame.get().setUp(), "step.practise"));
+        selected.set(null);
+        player.practise();
+    }
+
+    /** Ends practice: the own season is back, with the set-up that it ended with. */
+    public void backToOwn(SetUp setUp) {
+        draft.set(draft.get().then(setUp, "step.backToOwn"));
+        selected.set(null);
+        player.backToOwn();
+    }
+
+    /** Begins the season again under the set-up as it stands. */
+    public void restart() {
+        player.restart(setUp());
+    }
+
+    /** Key of the reason why the schedule may not be changed, null where it may. */
+    public String whyNoSchedule() {
+        if (scenario().locks().schedule()) {
+            return "schedule.lock.lesson";
+        }
+        return locked() ? "kit.lock.season" : null;
     }
 
     /** Takes a new sensor in hand, at the place nearest to the yard's middle where it fits. */
@@ -336,6 +370,9 @@ public final class YardModel implements AutoCloseable {
         if (next.equals(setUp()) || locked()) {
             return;
         }
+        if (looksBackFromTheEnd()) {
+            player.practise();
+        }
         draft.set(draft.get().then(next, step, names));
         player.change(next);
     }
@@ -355,6 +392,9 @@ public final class YardModel implements AutoCloseable {
     }
 
     private void settle() {
+        if (looksBackFromTheEnd()) {
+            player.practise();
+        }
         if (selected.get() != null && setUp().sensor(selected.get()).isEmpty()) {
             selected.set(null);
         }

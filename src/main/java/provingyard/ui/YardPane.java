@@ -63,6 +63,7 @@ final class YardPane extends Pane {
     private final List<HitTest.Hit> tour;
     private final EventHandler<KeyEvent> layerKeys = this::layerKey;
 
+    private List<Placement> ghosts = List.of();
     private Theme theme = Theme.LIGHT;
     private double lettering = 1;
     private final Region ring = new Region();
@@ -146,6 +147,11 @@ final class YardPane extends Pane {
         theme = next;
         lettering = size;
         view = null;
+    }
+
+    /** The mark's sensors, shown beside the trainee's. */
+    void ghosts(List<Placement> next) {
+        ghosts = next;
     }
 
     /** What panels cover, in px. */
@@ -356,7 +362,7 @@ final class YardPane extends Pane {
     }
 
     private Marks markings(String chosen) {
-        Marks m = Marks.NONE.select(chosen).hover(hovered == null ? null : hovered.id());
+        Marks m = Marks.NONE.ghosts(ghosts).select(chosen).hover(hovered == null ? null : hovered.id());
         YardModel.Hand hand = model.handProperty().get();
         return hand == null ? m : m.drag(new Marks.Drag(hand.kind(), hand.spot(), hand.fits()));
     }

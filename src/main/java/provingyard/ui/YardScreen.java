@@ -7,6 +7,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import java.util.stream.Collectors;
 import javafx.animation.AnimationTimer;
 import javafx.application.Platform;
@@ -20,6 +22,7 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import provingyard.picture.Theme;
 import provingyard.picture.View;
@@ -27,9 +30,14 @@ import provingyard.scenario.Problem;
 import provingyard.scenario.Read;
 import provingyard.scenario.SensorKind;
 import provingyard.score.Score;
+import provingyard.season.Season;
+import provingyard.setup.Placement;
 import provingyard.setup.SetUp;
 import provingyard.setup.SetUpReader;
 import provingyard.setup.SetUpWriter;
+import provingyard.study.Commitment;
+import provingyard.study.Debrief;
+import provingyard.study.Moment;
 
 /** A site being tuned: yard, kit, inspector, ribbon, and the result when the season is over. */
 final class YardScreen extends StackPane {
@@ -52,12 +60,29 @@ final class YardScreen extends StackPane {
     private final KitPanel kit;
     private final Inspector inspector;
     private final RibbonPane ribbon;
-    private final ResultSheet result;
+    private final CommitSheet commit;
+    private final DebriefModel debriefs;
+    private final DebriefScreen debrief;
+    private final MomentStrip strip;
+    private final MomentSayings sayings;
+    private final ExecutorService study = Executors.newSingleThreadExecutor(work -> {
+        Thread thread = new Thread(work, "study");
+        thread.setDaemon(true);
+        return thread;
+    });
     private final RecordsSheet records;
     private final ProveSheet prove;
+    private final SchedulePanel schedule;
     private final AnimationTimer pulse;
     private boolean reckoned;
     private boolean counts;
+    /** Whether the season that the debrief tells of is practice. */
+    private boolean practice;
+
+    private boolean practised;
+    /** The moment that the yard was taken back to; null for none. */
+    private Moment moment;
+
     private int failures;
     private final javafx.beans.InvalidationListener panels = o -> sizePanels();
 
@@ -70,12 +95,18 @@ final class YardScreen extends StackPane {
         yard.stillProperty().bind(shell.still());
         kit = new KitPanel(model, words, yard);
         inspector = new Inspector(model, words);
-        ribbon = new RibbonPane(model, words, this::toggleProve, this::toggleRecords);
-        result = new ResultSheet(model, words, this::again, this::hideResult);
-        result.setVisible(false);
+        ribbon = new RibbonPane(model, words, this::toggleProve, this::toggleRecords, this::toggleSchedule);
+        debriefs = new DebriefModel(
+                new LiveStudy(), study, Platform::runLater, e -> Platform.runLater(() -> shell.unforeseen(e)));
+        debriefs.tell(this::scored);
+        commit = new CommitSheet(model, words, this::committed, this::hideSheets);
+        debriefs.stateProperty().addListener((o, was, is) -> commit.working(is.debrief() == null));
+        debrief = new DebriefScreen(model, words, debriefs, e -> Platform.runLater(() -> shell.unforeseen(e)), acts());
+        sayings = new MomentSayings(words, model.scenario());
+        strip = new MomentStrip(words, model::practise, this::backToOwn, this::showDebrief);
         records = new RecordsSheet(model, words, this::hideSheets);
         prove = new ProveSheet(model, words, this::hideSheets);
-        result.tell(this::scored);
+        schedule = new SchedulePanel(model, words, this::hideSheets);
         // With large texts the kit is taller than the yard, and scrolls.
         FittingScroll kitScroll = new FittingScroll(kit, 0);
         kitScroll.getStyleClass().addAll("sheet", "kit-scroll");
@@ -90,12 +121,15 @@ final class YardScreen extends StackPane {
         StackPane.setMargin(inspector, new Insets(MARGIN));
         middle.setMinSize(0, 0);
         BorderPane frame = new BorderPane(middle);
-        frame.setTop(new TopBar(model, words, shell::route, shell::help, menu()));
+        frame.setTop(new VBox(new TopBar(model, words, shell::route, shell::help, menu()), strip));
         frame.setBottom(ribbon);
-        getChildren().addAll(frame, veil(), records, prove, result);
-        StackPane.setMargin(result, new Insets(MARGIN));
+        getChildren().addAll(frame, veil(), records, prove, schedule, commit, debrief);
+        // What lies wholly under the debrief need neither be drawn nor read out.
+        frame.visibleProperty().bind(debrief.visibleProperty().not());
+        StackPane.setMargin(commit, new Insets(MARGIN));
         StackPane.setMargin(records, new Insets(MARGIN));
         StackPane.setMargin(prove, new Insets(MARGIN));
+        StackPane.setMargin(schedule, new Insets(MARGIN));
         addEventFilter(KeyEvent.KEY_PRESSED, this::key);
         words.follow(this, ribbon::stale);
         middle.widthProperty().addListener(panels);
@@ -140,9 +174,10 @@ final class YardScreen extends StackPane {
         panel.setMaxWidth(width);
     }
 
-    /** Tells of a season's score; one that was over when the site was opened was told of before. */
-    private void scored(Score score) {
-        if (counts) {
+    /** Tells of a season's score; one that was over when the site was opened was told of before. Practice never counts. */
+    private void scored(Debrief ready) {
+        Score score = ready.standing().score();
+        if (counts && !practice) {
             counts = false;
             shell.scored(model.scenario().id(), score.points() == null ? null : score.shown());
         }
@@ -156,21 +191,122 @@ final class YardScreen extends StackPane {
         ribbon.pulse();
         records.pulse();
         SeasonPlayer.Frame frame = model.frameProperty().get();
-        boolean over = frame.over() && frame.snapshot().tick() >= frame.lived();
-        if (over && !reckoned) {
+        boolean ended = frame.over() && frame.snapshot().tick() >= frame.lived();
+        if (frame.practice()) {
+            if (ended && !practised) {
+                practised = true;
+                model.player().handOver(season -> Platform.runLater(() -> reckonPractice(season)));
+            }
+            practised &= frame.over();
+        } else if (ended && !reckoned) {
             reckoned = true;
-            model.player()
-                    .handOver(season -> Platform.runLater(() -> {
-                        model.selectedProperty().set(null);
-                        hideSheets();
-                        result.setVisible(true);
-                        result.reckon(season);
-                        result.requestFocus();
-                    }));
+            model.player().handOver(season -> Platform.runLater(() -> reckon(season)));
         } else if (!frame.over()) {
             reckoned = false;
             counts = true;
         }
+        strip(frame);
+    }
+
+    /** A season is over: it is worked out while the trainee says what they would change. */
+    private void reckon(Season season) {
+        Optional<Commitment> before =
+                counts ? Optional.empty() : shell.answer(model.scenario().id());
+        begin(false);
+        debriefs.begin(season, shell.book().current().name());
+        before.ifPresent(debriefs::commit);
+        showDebrief();
+    }
+
+    private void reckonPractice(Season season) {
+        begin(true);
+        debriefs.beginPractice(season, shell.book().current().name());
+        showDebrief();
+    }
+
+    private void begin(boolean inPractice) {
+        practice = inPractice;
+        moment = null;
+        model.selectedProperty().set(null);
+        hideSheets();
+    }
+
+    private void committed(Commitment said) {
+        debriefs.commit(said);
+        shell.answered(model.scenario().id(), said);
+        showDebrief();
+    }
+
+    /** Opens the debrief; whoever has not said what they would change is asked first. */
+    private void showDebrief() {
+        hideSheets();
+        if (!debriefs.committed() && !practice) {
+            commit.open();
+            return;
+        }
+        debrief.open(practice ? Optional.of(when(model.frameProperty().get().practiceFrom())) : Optional.empty());
+    }
+
+    private String when(long tick) {
+        return sayings.day(tick) + " " + sayings.clock(tick);
+    }
+
+    /** What stands under the top bar while a lived season is looked at. */
+    private void strip(SeasonPlayer.Frame frame) {
+        boolean told = debriefs.stateProperty().get().stage() != DebriefModel.Stage.NONE;
+        boolean back = frame.over() && frame.snapshot().tick() < frame.lived();
+        if (!told || !(frame.practice() || frame.over())) {
+            strip.hide();
+            yard.ghosts(List.of());
+            return;
+        }
+        String said = moment != null && back
+                ? when(moment.tick()) + ": " + sayings.sentence(moment)
+                : frame.practice()
+                        ? words.say("strip.inPractice", when(frame.practiceFrom()))
+                        : words.say(back ? "strip.lookingBack" : "strip.over");
+        strip.show(said, frame.practice(), back && !frame.practice(), frame.over() && !frame.playing());
+        yard.ghosts(back || frame.practice() ? ghosts() : List.of());
+    }
+
+    private List<Placement> ghosts() {
+        Debrief now = debriefs.stateProperty().get().debrief();
+        return now == null ? List.of() : DebriefPlan.ghosts(now);
+    }
+
+    private void backToOwn() {
+        SetUp setUp = debriefs.own().season().setUp();
+        moment = null;
+        practice = false;
+        debriefs.backToOwn();
+        model.backToOwn(setUp);
+    }
+
+    private DebriefScreen.Acts acts() {
+        return new DebriefScreen.Acts() {
+            @Override
+            public void toYard() {
+                debrief.setVisible(false);
+                yard.requestFocus();
+            }
+
+            @Override
+            public void to(Moment which) {
+                moment = which;
+                model.player().show(which.tick());
+                toYard();
+            }
+
+            @Override
+            public void again() {
+                YardScreen.this.again();
+            }
+
+            @Override
+            public List<MenuItem> saving() {
+                return List.of();
+            }
+        };
     }
 
     void theme(Theme theme) {
@@ -178,6 +314,7 @@ final class YardScreen extends StackPane {
         ribbon.theme(theme);
         inspector.theme(theme);
         prove.theme(theme);
+        debrief.look(theme, shell.em());
     }
 
     /** Dims the yard under a sheet; a click on it closes the sheet. */
@@ -185,14 +322,11 @@ final class YardScreen extends StackPane {
         Region veil = new Region();
         veil.getStyleClass().add("veil");
         veil.visibleProperty()
-                .bind(records.visibleProperty().or(prove.visibleProperty()).or(result.visibleProperty()));
-        veil.setOnMousePressed(e -> {
-            if (result.isVisible()) {
-                hideResult();
-            } else {
-                hideSheets();
-            }
-        });
+                .bind(records.visibleProperty()
+                        .or(prove.visibleProperty())
+                        .or(schedule.visibleProperty())
+                        .or(commit.visibleProperty()));
+        veil.setOnMousePressed(e -> hideSheets());
         return veil;
     }
 
@@ -218,6 +352,9 @@ final class YardScreen extends StackPane {
     }
 
     private void key(KeyEvent e) {
+        if (commit.isVisible() || debrief.isVisible()) {
+            return;
+        }
         boolean typing = e.getTarget() instanceof javafx.scene.control.TextInputControl;
         if (new KeyCodeCombination(KeyCode.Z, KeyCombination.SHORTCUT_DOWN).match(e) && !typing) {
             model.undo();
@@ -237,7 +374,11 @@ final class YardScreen extends StackPane {
             toggleRecords();
         } else if (!typing && e.getCode() == KeyCode.T && !e.isShortcutDown()) {
             toggleProve();
-        } else if (e.getCode() == KeyCode.ESCAPE && (records.isVisible() || prove.isVisible())) {
+        } else if (!typing && e.getCode() == KeyCode.S && !e.isShortcutDown()) {
+            toggleSchedule();
+        } else if (!typing && e.getCode() == KeyCode.D && !e.isShortcutDown() && strip.isVisible()) {
+            showDebrief();
+        } else if (e.getCode() == KeyCode.ESCAPE && sheetOpen()) {
             hideSheets();
         } else if (!typing && !covered() && !e.isShortcutDown() && !e.isShiftDown() && kitKey(e.getCode()) != null) {
             model.takeInHand(kitKey(e.getCode()));
@@ -264,15 +405,30 @@ final class YardScreen extends StackPane {
         }
     }
 
+    private void toggleSchedule() {
+        boolean open = schedule.isVisible();
+        hideSheets();
+        if (!open) {
+            schedule.open();
+        }
+    }
+
     private void hideSheets() {
         records.setVisible(false);
         prove.setVisible(false);
+        commit.setVisible(false);
+        debrief.setVisible(false);
+        schedule.setVisible(false);
         yard.requestFocus();
     }
 
     /** Whether a sheet lies over the yard, whose own keys come first. */
-    private boolean covered() {
-        return records.isVisible() || prove.isVisible() || result.isVisible();
+    boolean covered() {
+        return sheetOpen() || commit.isVisible() || debrief.isVisible();
+    }
+
+    private boolean sheetOpen() {
+        return records.isVisible() || prove.isVisible() || schedule.isVisible();
     }
 
     /** The sensor of the kit that a digit takes in hand; null for other keys. */
@@ -285,14 +441,12 @@ final class YardScreen extends StackPane {
     }
 
     private void again() {
-        hideResult();
-        model.player().show(0);
+        hideSheets();
+        moment = null;
+        practice = false;
         reckoned = true;
-    }
-
-    private void hideResult() {
-        result.setVisible(false);
-        yard.requestFocus();
+        debriefs.forget();
+        model.restart();
     }
 
     private FileChooser chooser() {
@@ -353,6 +507,10 @@ final class YardScreen extends StackPane {
         return model;
     }
 
+    DebriefModel.State debriefs() {
+        return debriefs.stateProperty().get();
+    }
+
     YardPane yard() {
         return yard;
     }
@@ -360,7 +518,9 @@ final class YardScreen extends StackPane {
     void dispose() {
         pulse.stop();
         shell.textSize().removeListener(panels);
-        result.dispose();
+        debriefs.cancel();
+        study.shutdownNow();
+        debrief.dispose();
         yard.dispose();
         inspector.dispose();
         model.close();

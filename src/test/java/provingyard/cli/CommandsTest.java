@@ -32,7 +32,7 @@ class CommandsTest {
         Map<String, List<String>> said = Map.of(
                 "en", List.of("Usage:", "Show this help"),
                 "es", List.of("Uso:", "Muestra esta ayuda"));
-        for (String command : List.of("", "run ", "check ", "network ", "picture ")) {
+        for (String command : List.of("", "run ", "shares ", "worth ", "check ", "network ", "picture ")) {
             List<String> pages = new ArrayList<>();
             said.forEach((language, parts) -> {
                 Shell shell = Shell.type((command + "--help --lang " + language).split(" "));

@@ -1,6 +1,7 @@
 package provingyard.picture;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -80,5 +81,28 @@ class RoofTest {
         assertEquals(11.6, b[2] - b[0], 1e-9);
         assertEquals(7.6, b[3] - b[1], 1e-9);
         assertTrue(Polygons.contains(roof.eave(), 5, 33));
+    }
+
+    /** Two wings share one slope to the south; the court between them is not on it. */
+    @Test
+    void aSlopeOfTwoPiecesHoldsNothingBetweenThem() {
+        List<Point> walls = List.of(
+                new Point(0, 0),
+                new Point(8, 0),
+                new Point(8, 8),
+                new Point(16, 8),
+                new Point(16, 0),
+                new Point(24, 0),
+                new Point(24, 14),
+                new Point(0, 14));
+        Roof roof = Roof.over(walls, 0.5);
+        Roof.Facet south = roof.facets().stream()
+                .filter(f -> f.faceY() < -0.9 && f.path().bounds()[1] < 0)
+                .findFirst()
+                .orElseThrow();
+        assertTrue(south.holds(3.5, 0, 1, 1));
+        assertTrue(south.holds(19.5, 0, 1, 1));
+        assertFalse(south.holds(11, 0, 1, 1));
+        assertFalse(south.holds(7.5, 0, 2, 1));
     }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -15,6 +16,7 @@ import org.w3c.dom.Element;
 import provingyard.quantity.Display;
 import provingyard.quantity.Show;
 import provingyard.quantity.UnitSystem;
+import provingyard.season.Chronicle;
 import provingyard.season.Season;
 
 class DebriefPageTest {
@@ -66,9 +68,12 @@ class DebriefPageTest {
                 String.format(
                         java.util.Locale.ROOT, "%.1e", season.ledger().water().closure()),
                 "You named the decision that cost most",
-                "It read the warm wall and not the walk.",
+                "It sat behind the first branch and saw half of it.",
                 "Break in the mainline, pipe main-4",
-                "4.1 °C")) {
+                "Leak: flow sensor badly set",
+                "seen by people after 5.8 h",
+                new MomentWords(season.site().scenario(), "en", UnitSystem.METRIC)
+                        .sentence(story.debrief().moments().get(0)))) {
             assertTrue(shown.contains(said.replace('\u00a0', ' ')), said);
         }
     }
@@ -76,7 +81,7 @@ class DebriefPageTest {
     @Test
     void theBarsAreSaidInWordsToo() throws Exception {
         boolean said = PageReader.elements(PageReader.xml(CLINIC)).stream()
-                .anyMatch(e -> e.getAttribute("alt").matches(".*Freeze \u2212[0-9.]+\u00a0USD placed elsewhere.*"));
+                .anyMatch(e -> e.getAttribute("alt").matches(".*Flow \u2212[0-9.]+\u00a0USD placed elsewhere.*"));
         assertTrue(said, "what the picture shows");
     }
 
@@ -103,6 +108,36 @@ class DebriefPageTest {
     }
 
     @Test
+    void icedNightsAreToldByWalkTheWorstFirst() throws Exception {
+        Story story = LivedDebriefs.clinic();
+        List<Chronicle.IcedWalk> iced = story.debrief().chronicle().iced();
+        Chronicle.IcedWalk worst = iced.stream()
+                .max(Comparator.comparingDouble(Chronicle.IcedWalk::inTraffic))
+                .orElseThrow();
+        PageWords words = new PageWords(story.debrief().season().site().scenario(), "en", UnitSystem.METRIC);
+        String walk = words.thing(worst.walk());
+        String row = "Fri 29 Nov " + walk + " " + words.text(Show.ICE, worst.areaHours()) + " "
+                + words.text(Show.ICE, worst.inTraffic());
+        String shown = shown(CLINIC);
+        assertTrue(shown.contains(row.replace('\u00a0', ' ')), row);
+        assertTrue(shown.contains("The worst 10 of " + iced.size()), shown);
+        assertTrue(shown.contains("The night to Fri 29 Nov: " + walk), shown);
+    }
+
+    @Test
+    void leaksAreToldWithWhatTheyLostAndWhenTheyWereFound() throws Exception {
+        Chronicle told = LivedDebriefs.clinicAsTheMark().debrief().chronicle();
+        Chronicle.Leak first = told.leaks().get(0);
+        assertTrue(first.found() != Chronicle.NEVER, first.toString());
+        Display display = Display.of(UnitSystem.METRIC, "en");
+        String shown = shown(page(LivedDebriefs.clinicAsTheMark()));
+        String after = "after " + display.text(Show.DURATION, (first.found() - first.began()) * 60.0);
+        for (String said : List.of(after, display.text(Show.VOLUME, first.volume()))) {
+            assertTrue(shown.contains(said.replace('\u00a0', ' ')), said);
+        }
+    }
+
+    @Test
     void whatIsNotKnownIsLeftOut() throws Exception {
         String shown = shown(page(LivedDebriefs.bare(LivedDebriefs.clinic())));
         String all = shown(CLINIC);
@@ -110,8 +145,7 @@ class DebriefPageTest {
                 "What each decision cost",
                 "What each sensor is worth",
                 "The moments that mattered",
-                "What you would change",
-                "The night to")) {
+                "What you would change")) {
             assertFalse(shown.contains(title), title);
             assertTrue(all.contains(title), title);
         }
@@ -123,7 +157,7 @@ class DebriefPageTest {
         String shown = shown(page(LivedDebriefs.withoutMark(LivedDebriefs.clinic())));
         assertTrue(shown.contains("No score"), shown);
         assertTrue(shown.contains("The mark of this site is not known yet."), shown);
-        assertTrue(shown.contains("You named: Freeze. Your reason"), shown);
+        assertTrue(shown.contains("You named: Flow. Your reason"), shown);
         assertTrue(shown.contains("was not worked out for this page"), shown);
         assertFalse(shown.contains("Draws behind the mark") || shown.contains("NaN"), shown);
     }

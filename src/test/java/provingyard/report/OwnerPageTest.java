@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import provingyard.quantity.UnitSystem;
 import provingyard.setup.Cautions;
 import provingyard.study.Debrief;
+import provingyard.study.WorthStudy;
 
 class OwnerPageTest {
 
@@ -51,6 +52,28 @@ class OwnerPageTest {
         assertTrue(text.contains("not by its savings"), text);
         assertTrue(text.contains("A year holds 4 such seasons."), text);
         assertTrue(text.contains("48 computed seasons"), text);
+        // All five together: 431 USD a season, four seasons a year, for 875 USD.
+        for (String said : List.of("1724 USD", "1034 to 3620 USD", "284 m³ (170 to 596 m³)", "875 USD", "6 months")) {
+            assertTrue(text.contains(said), said + " in " + text);
+        }
+    }
+
+    @Test
+    void whereAYearHasOneSeasonSavingsStandOnce() throws IOException {
+        Debrief once = full("Ana").with(LivedDebriefs.worth(true, 1));
+        String text = PageReader.text(OwnerPage.pdf(once, "en", UnitSystem.METRIC, Paper.A4));
+        assertTrue(text.contains("A year holds one such season."), text);
+        assertTrue(text.contains("Saves a year") && !text.contains("Saves a season"), text);
+        assertEquals(2, text.split("310 USD", -1).length - 1, "a price, and what the freeze sensor saves");
+    }
+
+    @Test
+    void flowsThatCouldNotBeWorkedOutAreSaid() throws IOException {
+        var worth = LivedDebriefs.worth(true, 4);
+        Debrief doubted = full("Ana").with(new WorthStudy.Result(worth.kinds(), worth.whole(), 7));
+        String text = PageReader.text(OwnerPage.pdf(doubted, "en", UnitSystem.METRIC, Paper.A4))
+                .replaceAll("\\s+", " ");
+        assertTrue(text.contains("could not be worked out: 7. These numbers cannot be trusted."), text);
     }
 
     @Test
@@ -82,6 +105,7 @@ class OwnerPageTest {
                 debrief.clock(),
                 debrief.best(),
                 debrief.mark(),
+                debrief.chronicle(),
                 List.of(),
                 debrief.shares(),
                 debrief.worth(),

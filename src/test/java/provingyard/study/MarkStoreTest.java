@@ -111,4 +111,48 @@ class MarkStoreTest {
         System.setProperty("provingyard.home", file.toString());
         assertFalse(MarkStore.save(mark(site.contentHash(), Season.ENGINE)));
     }
+
+    @Test
+    void aChallengerGoesBeforeTheMarkItBeatAndNeverForClasses() throws IOException {
+        Mark base = mark(site.contentHash(), Season.ENGINE);
+        Mark better = new Mark(base.site(), base.content(), base.engine(), SetUp.CLOCK_ALONE, 40, 10, 24, base.own());
+        assertFalse(MarkStore.keepChallenger(site, better), "there is no mark that it could have beaten");
+        assertTrue(MarkStore.save(base));
+        assertTrue(MarkStore.keepChallenger(site, better));
+        assertEquals(Optional.of(better), MarkStore.find(site));
+        assertEquals(Optional.empty(), MarkStore.shipped(site), "this site ships none");
+        Mark other = new Mark(base.site(), base.content(), base.engine(), other(), 40, 11, 6, base.own());
+        assertTrue(MarkStore.save(other));
+        assertEquals(Optional.of(other), MarkStore.find(site), "it beat another one");
+        assertTrue(MarkStore.save(base));
+        assertEquals(Optional.of(better), MarkStore.find(site));
+        Path file = home.resolve("marks/challengers/tansy-lane.json");
+        Files.writeString(file, Files.readString(file).replace(site.contentHash(), "0".repeat(64)));
+        assertEquals(Optional.of(base), MarkStore.find(site), "it was tried on another document");
+        Files.writeString(file, "[");
+        assertEquals(Optional.of(base), MarkStore.find(site), "broken files count as none");
+    }
+
+    private static SetUp other() {
+        return References.careless(site.scenario()).orElseThrow();
+    }
+
+    @Test
+    void classesUseTheShippedMarkWhateverIsKept() {
+        Site shipped = Site.of(Sites.open("tansy-row").orThrow());
+        Optional<Mark> mark = MarkStore.shipped(shipped);
+        Mark better = new Mark(
+                "tansy-row",
+                shipped.contentHash(),
+                Season.ENGINE,
+                SetUp.CLOCK_ALONE,
+                40,
+                10,
+                24,
+                new Mark.OwnSeason(loss(3), loss(2)));
+        assertTrue(mark.isPresent());
+        assertTrue(MarkStore.keepChallenger(shipped, better));
+        assertEquals(Optional.of(better), MarkStore.find(shipped));
+        assertEquals(mark, MarkStore.shipped(shipped));
+    }
 }

@@ -88,6 +88,8 @@ class JourneyTest {
 
         ROBOT.clickOn("#speed-MOST").clickOn("#play");
         until("the season is lived", () -> model.frameProperty().get().over());
+        until("the trainee is asked", () -> isShown("#commit-RAIN"));
+        ROBOT.clickOn("#commit-RAIN").clickOn("#commit-go");
         until("the result is read", () -> ROBOT.lookup("#score").tryQuery().isPresent());
         Label score = ROBOT.lookup("#score").queryAs(Label.class);
         assertFalse(score.getText().isBlank());

@@ -16,7 +16,7 @@ import provingyard.setup.SetUp;
 final class OpenProgram {
 
     static final FxRobot ROBOT = new FxRobot();
-    private static final long PATIENCE_SECONDS = 60;
+    private static final long PATIENCE_SECONDS = 150;
 
     private final Shell shell;
     private final Stage stage;

@@ -3,8 +3,11 @@ package provingyard.ui;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
+import java.time.DayOfWeek;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
+import javafx.scene.AccessibleAction;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
@@ -99,13 +102,59 @@ class ScreensFitTest {
         YardModel model = program.open(States.CLINIC, setUp);
         program.at(model, States.noon());
         List<String> faults = new ArrayList<>();
-        for (KeyCode key : List.of(KeyCode.R, KeyCode.T, KeyCode.F1, KeyCode.F10)) {
+        for (KeyCode key : List.of(KeyCode.R, KeyCode.T, KeyCode.S, KeyCode.F1, KeyCode.F10)) {
             OpenProgram.ROBOT.push(key);
             program.settle();
             look(faults, key.getName());
             OpenProgram.ROBOT.push(KeyCode.ESCAPE);
             program.settle();
         }
+        expectNone(faults);
+    }
+
+    @Test
+    void theDebriefAndTheQuestionBeforeIt() throws Exception {
+        YardModel model = program.open(States.CLINIC, States.careless(States.CLINIC));
+        model.player().show(Long.MAX_VALUE);
+        OpenProgram.until(
+                "the trainee is asked",
+                () -> OpenProgram.ROBOT.lookup("#commit-RAIN").query().isFocused());
+        program.settle();
+        List<String> faults = new ArrayList<>();
+        look(faults, "question");
+        OpenProgram.ROBOT.clickOn("#commit-FREEZE").clickOn("#commit-why").write("It hangs by the warm vent");
+        OpenProgram.ROBOT.clickOn("#commit-go");
+        OpenProgram.until(
+                "all is worked out", () -> program.shell().yard().debriefs().stage() == DebriefModel.Stage.DONE);
+        program.settle();
+        look(faults, "debrief");
+        OpenProgram.ROBOT.interact(() -> OpenProgram.ROBOT
+                .lookup("#moment-0")
+                .<MomentRow>query()
+                .executeAccessibleAction(AccessibleAction.FIRE));
+        program.settle();
+        look(faults, "moment");
+        expectNone(faults);
+    }
+
+    @Test
+    void theScheduleThatIsOpen() throws Exception {
+        YardModel model = program.open(States.CLAY_SLOPE, States.textbook(States.CLAY_SLOPE));
+        List<String> faults = new ArrayList<>();
+        OpenProgram.ROBOT.push(KeyCode.S);
+        program.settle();
+        look(faults, "cycles");
+        OpenProgram.ROBOT.interact(() -> {
+            Schedules late = Schedules.of(model.setUp(), model.scenario())
+                    .on(List.of(DayOfWeek.values()))
+                    .oneMoreStart()
+                    .start(0, LocalTime.of(8, 30));
+            model.decide("step.schedule", late.into(model.setUp(), model.scenario()));
+        });
+        program.settle();
+        look(faults, "weekdays, two starts, cut short");
+        OpenProgram.ROBOT.push(KeyCode.ESCAPE);
+        program.settle();
         expectNone(faults);
     }
 

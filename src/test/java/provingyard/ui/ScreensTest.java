@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
 import java.util.List;
+import javafx.scene.AccessibleAction;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -122,6 +123,47 @@ class ScreensTest {
         english(Theme.LIGHT);
         program.at(model, States.watering(States.TANSY_ROW, States.clockAlone()));
         shoot("yard-watering", 1);
+    }
+
+    @Test
+    void theDebrief() throws Exception {
+        english(Theme.LIGHT);
+        YardModel model = program.open(States.CLINIC, States.careless(States.CLINIC));
+        model.player().show(Long.MAX_VALUE);
+        OpenProgram.until(
+                "the trainee is asked",
+                () -> OpenProgram.ROBOT.lookup("#commit-RAIN").query().isFocused());
+        program.settle();
+        shoot("commit", 1);
+        OpenProgram.ROBOT.clickOn("#commit-FREEZE").clickOn("#commit-why").write("It hangs by the warm vent");
+        OpenProgram.ROBOT.clickOn("#commit-go");
+        OpenProgram.until(
+                "all is worked out", () -> program.shell().yard().debriefs().stage() == DebriefModel.Stage.DONE);
+        shootDebrief("debrief");
+        spanish(Theme.DARK);
+        shootDebrief("debrief-dark-es");
+        english(Theme.LIGHT);
+        sized(1920, 1080);
+        shootDebrief("debrief-1920");
+        sized(1280, 720);
+        OpenProgram.ROBOT.interact(() -> OpenProgram.ROBOT
+                .lookup("#moment-2")
+                .<MomentRow>query()
+                .executeAccessibleAction(AccessibleAction.FIRE));
+        OpenProgram.until("the yard is back", () -> !model.frameProperty().get().playing());
+        program.untilTheYardIsDrawn();
+        shoot("moment", 1);
+    }
+
+    private static void shootDebrief(String name) throws Exception {
+        program.settle();
+        OpenProgram.until(
+                "the plan is drawn",
+                () -> OpenProgram.ROBOT
+                        .lookup("#debrief-plan")
+                        .queryAs(DebriefPlan.class)
+                        .isDrawn());
+        shoot(name, 1);
     }
 
     @Test

@@ -16,6 +16,7 @@ final class States {
 
     static final String CLINIC = "quillback-clinic";
     static final String TANSY_ROW = "tansy-row";
+    static final String CLAY_SLOPE = "burdock-steps";
 
     private static final int DAY = 1440;
     private static final int NOON = 720;
@@ -31,6 +32,10 @@ final class States {
 
     static SetUp textbook(String site) {
         return References.textbook(scenario(site)).orElseThrow();
+    }
+
+    static SetUp careless(String site) {
+        return References.careless(scenario(site)).orElseThrow();
     }
 
     static SetUp clockAlone() {

@@ -61,9 +61,16 @@ class TuneJourneyTest {
         throw new AssertionError("Tab does not lead to " + id + ": " + way);
     }
 
-    private void untilTheResult() throws Exception {
+    private void untilTheSeasonIsLived() throws Exception {
         OpenProgram.until(
                 "the season is lived", () -> model.frameProperty().get().over());
+        OpenProgram.until(
+                "the trainee is asked",
+                () -> ROBOT.lookup("#commit-RAIN").query().isFocused());
+        program.settle();
+    }
+
+    private static void untilTheResult() throws Exception {
         OpenProgram.until(
                 "the result is read", () -> ROBOT.lookup("#score").tryQuery().isPresent());
     }
@@ -82,6 +89,8 @@ class TuneJourneyTest {
         program.settle();
         assertTrue(trip() > before, "the set point is higher");
         ROBOT.clickOn("#speed-MOST").clickOn("#play");
+        untilTheSeasonIsLived();
+        ROBOT.clickOn("#commit-RAIN").clickOn("#commit-go");
         untilTheResult();
     }
 
@@ -102,6 +111,10 @@ class TuneJourneyTest {
         press(KeyCode.SPACE);
         assertEquals(Speed.MOST, model.speedProperty().get());
         press(KeyCode.P);
+        untilTheSeasonIsLived();
+        press(KeyCode.SPACE);
+        tabTo("commit-go");
+        press(KeyCode.SPACE);
         untilTheResult();
     }
 }

@@ -219,7 +219,7 @@ class OutlinesTest {
     }
 
     private static SeasonPlan season(int year, int month, int day, int days) {
-        return new SeasonPlan(LocalDate.of(year, month, day), days, 1, 0.8, 0);
+        return new SeasonPlan(LocalDate.of(year, month, day), days, 1, 0.8, 0, 1);
     }
 
     @Test
