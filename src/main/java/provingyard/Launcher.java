@@ -52,6 +52,6 @@ public final class Launcher {
         String language = Locale.getDefault().getLanguage().equals("es") ? "es" : "en";
         out.println(Texts.of("cli", language).say(key));
         String first = Sites.list().get(0).id();
-        return Main.execute(out, err, "run", first, "--setup", "textbook", "--out", REPORT, "--lang", language);
+        return Main.execute(out, err, "run", first, "--setup", "textbook", "--report", REPORT, "--lang", language);
     }
 }

@@ -2,6 +2,7 @@ package provingyard.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -13,18 +14,24 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import provingyard.quantity.Display;
-import provingyard.report.SeasonPage;
+import provingyard.report.Reports;
+import provingyard.report.Story;
 import provingyard.scenario.Scenario;
+import provingyard.score.Loss;
 import provingyard.season.Season;
 import provingyard.season.Site;
 import provingyard.setup.SetUp;
 import provingyard.study.Comparison;
+import provingyard.study.Debrief;
+import provingyard.study.Debriefing;
 import provingyard.study.Mark;
 import provingyard.study.MarkSearch;
 import provingyard.study.MarkStore;
 import provingyard.study.Pace;
 import provingyard.study.Progress;
+import provingyard.study.SharesStudy;
 import provingyard.study.Standing;
+import provingyard.study.WorthStudy;
 import provingyard.text.Texts;
 
 /** Lives a season without a window and says what it came to. */
@@ -32,6 +39,9 @@ import provingyard.text.Texts;
 final class RunCommand implements Callable<Integer> {
 
     private static final int MOST_DAYS = 366;
+
+    /** Other seasons over which reports tell what sensors are worth. */
+    private static final int WORTH_DRAWS = 20;
 
     @Spec
     private CommandSpec spec;
@@ -57,8 +67,8 @@ final class RunCommand implements Callable<Integer> {
     @Option(names = "--json", descriptionKey = "run.json")
     private boolean json;
 
-    @Option(names = "--out", paramLabel = "DIR", descriptionKey = "run.out")
-    private Path out;
+    @Option(names = "--report", paramLabel = "DIR", descriptionKey = "run.report")
+    private Path report;
 
     @Override
     public Integer call() {
@@ -74,7 +84,7 @@ final class RunCommand implements Callable<Integer> {
         if (scenario.isEmpty()) {
             return Main.BAD_INPUT;
         }
-        if (out != null && !madeFolder(texts, err)) {
+        if (report != null && !madeFolder(texts, err)) {
             return Main.BAD_INPUT;
         }
         Site ready = Site.of(scenario.get());
@@ -87,10 +97,10 @@ final class RunCommand implements Callable<Integer> {
     /** Made before the season is lived, so that nobody waits for a report that cannot be written. */
     private boolean madeFolder(Texts texts, PrintWriter err) {
         try {
-            Files.createDirectories(out);
+            Files.createDirectories(report);
             return true;
         } catch (IOException e) {
-            err.println(texts.say("bad.write", out, TextFile.reason(e, texts)));
+            err.println(texts.say("bad.write", report, TextFile.reason(e, texts)));
             return false;
         }
     }
@@ -110,19 +120,35 @@ final class RunCommand implements Callable<Integer> {
         Display display = Display.of(common.units(), common.language());
         print.println(json ? result.json() : result.text(texts, display));
         int exit = verdict(season.unsolvedMinutes(), texts, spec.commandLine().getErr());
-        if (out != null) {
-            try {
-                SeasonPage.Story story = new SeasonPage.Story(season, standing, setUpName, withSeed, withDays);
-                Path page = SeasonPage.write(out, story, texts.language(), common.units());
-                if (!json) {
-                    print.println(texts.say("report.written", page));
-                }
-            } catch (IOException e) {
-                spec.commandLine().getErr().println(texts.say("bad.write", out, TextFile.reason(e, texts)));
-                return Main.BAD_INPUT;
+        return report == null || write(season, mark, texts) ? exit : Main.BAD_INPUT;
+    }
+
+    /** Works out what the reports tell beyond the season, and writes them. */
+    private boolean write(Season season, Optional<Mark> mark, Texts texts) {
+        PrintWriter err = spec.commandLine().getErr();
+        err.println(texts.say("report.working", WORTH_DRAWS));
+        err.flush();
+        Story story = new Story(debrief(season, mark), setUpName == null ? "" : setUpName);
+        try {
+            Path page = Reports.write(report, story, texts.language(), common.units());
+            if (!json) {
+                spec.commandLine().getOut().println(texts.say("report.written", page));
             }
+            return true;
+        } catch (IOException e) {
+            Object where = e instanceof FileSystemException f && f.getFile() != null ? f.getFile() : report;
+            err.println(texts.say("bad.write", where, TextFile.reason(e, texts)));
+            return false;
         }
-        return exit;
+    }
+
+    private static Debrief debrief(Season season, Optional<Mark> mark) {
+        Debrief lost = Debriefing.of(season, mark, "");
+        Optional<Loss> best = lost.standing().mark();
+        Debrief shared = mark.map(m -> lost.with(SharesStudy.of(season, m.setUp(), best, Progress.SILENT)))
+                .orElse(lost);
+        return shared.with(
+                WorthStudy.of(season.site(), season.setUp(), mark.map(Mark::setUp), WORTH_DRAWS, Progress.SILENT));
     }
 
     /** The exit code of a lived season, and the word of warning where flows of some minutes are no answer. */

@@ -109,14 +109,15 @@ public final class Charts {
             value = Math.max(value, s.textWidth(r.wastedText(), FontRole.BOLD, 15));
         }
         double left = names + 18;
-        double scale = Math.max(0, width - left - value - 10) / (kept + wasted);
-        // Its title stands left of the zero line, however little was kept.
-        double words = s.textWidth(keptTitle, FontRole.STRONG, 13) + 8;
-        if (left + kept * scale < words) {
-            scale = Math.max(0, width - words - value - 10) / wasted;
-            left = words - kept * scale;
-        }
+        double room = Math.max(0, width - left - value - 10);
+        double scale = room / (kept + wasted);
         double zero = left + kept * scale;
+        double titled = s.textWidth(keptTitle, FontRole.STRONG, 13) + 8;
+        if (zero < titled) {
+            // Little is kept: its title still needs its place.
+            zero = Math.min(titled, left + room);
+            scale = Math.max(0, left + room - zero) / wasted;
+        }
         TextStyle title = TextStyle.of(FontRole.STRONG, 13, theme.at(Tone.INK_2));
         s.text(keptTitle, zero - 8, 12, title.end());
         s.text(wastedTitle, zero + 8, 12, title);
@@ -173,10 +174,14 @@ public final class Charts {
         return row - y + 24;
     }
 
-    /** A sensor's share: signed money against the mark (negative is a loss), its text, and why in words. */
+    /**
+     * A decision's share: signed money against the mark (negative is a loss), its text, and why in words.
+     *
+     * @param kind the sensor; null for the schedule
+     */
     public record Share(SensorKind kind, String name, double value, String valueText, String why) {}
 
-    /** What each sensor's decisions cost or gained, around one zero line, on the same scale both ways. */
+    /** What each decision cost or gained, around one zero line, on the same scale both ways. */
     public static double shares(
             Surface s, double width, List<Share> rows, String costTitle, String gainTitle, Theme theme) {
         double loss = 1e-9;
@@ -210,7 +215,8 @@ public final class Charts {
 
     private static void shareRow(Surface s, Share r, double zero, double scale, double y, Theme theme) {
         double mid = y + 21;
-        Icons.of(r.kind()).draw(s, 11, mid, 20, theme.at(Tone.INK));
+        Icons.Icon icon = r.kind() == null ? Icons.get("clock") : Icons.of(r.kind());
+        icon.draw(s, 11, mid, 20, theme.at(Tone.INK));
         s.text(r.name(), 30, mid + 5, TextStyle.of(FontRole.STRONG, 15, theme.at(Tone.INK)));
         double w = Math.abs(r.value()) * scale;
         TextStyle why = TextStyle.of(FontRole.TEXT, 14, theme.at(Tone.INK_2));

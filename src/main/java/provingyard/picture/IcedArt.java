@@ -23,6 +23,7 @@ final class IcedArt {
     }
 
     private void hatch(Surface s, Path area) {
+        double width = view.theme().lines();
         Colour ice = view.theme().at(Tone.ICE);
         double[] b = area.bounds();
         s.save();
@@ -30,11 +31,11 @@ final class IcedArt {
         s.fill(area, ice.fade(0.28));
         Path.Builder lines = Path.builder();
         double height = b[3] - b[1];
-        for (double x = b[0] - height; x < b[2]; x += STEP) {
+        for (double x = b[0] - height; x < b[2]; x += STEP * width) {
             lines.moveTo(x, b[3]);
             lines.lineTo(x + height, b[1]);
         }
-        s.stroke(lines.build(), Pen.of(ice, 1.6));
+        s.stroke(lines.build(), Pen.of(ice.fade(0.6), 1.6 * width));
         s.restore();
     }
 }

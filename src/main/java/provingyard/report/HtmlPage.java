@@ -1,39 +1,48 @@
 package provingyard.report;
 
+import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Base64;
+import java.util.Deque;
 import java.util.List;
 
 /**
- * Builds one self-contained HTML page, light and printable. Every text that is given is shown as it is: nothing in it
- * becomes markup, so names and texts from files cannot bring anything in. Pictures are embedded; nothing is loaded from
- * elsewhere.
+ * Builds one self-contained page, light and printable, well formed as XML too, so that the same text is laid out by a
+ * browser and on paper. Every text that is given is shown as it is: nothing in it becomes markup, so names and texts
+ * from files cannot bring anything in. Pictures are embedded; nothing is loaded from elsewhere.
  */
 public final class HtmlPage {
 
-    private static final String STYLE =
-            "body{font:15px/1.45 'Source Sans 3',sans-serif;color:#1d2622;background:#fffefb;"
-                    + "max-width:60em;margin:2em auto;padding:0 1em}h1,h2{font-family:'Source Serif 4',serif;"
-                    + "break-after:avoid}img{max-width:100%;height:auto}table{border-collapse:collapse;margin:1em 0;"
-                    + "min-width:24em}tr,img{break-inside:avoid}td,th{padding:.2em .8em .2em 0;"
-                    + "border-bottom:1px solid #dcd7ca;text-align:left}td+td,th+th{text-align:right;"
-                    + "font-variant-numeric:tabular-nums}.lead{font-weight:600}.note{color:#5f6963}"
-                    + "@media print{body{background:#fff;margin:0;max-width:none;font-size:11pt}}";
-
-    private final StringBuilder html = new StringBuilder();
+    private final String language;
+    private final String title;
+    private final String look;
+    private final StringBuilder body = new StringBuilder();
+    private final Deque<String> open = new ArrayDeque<>();
 
     /** Begins a page in a language ({@code en} or {@code es}) with its title as the first heading. */
     public HtmlPage(String language, String title) {
-        html.append("<!DOCTYPE html>\n<html lang=\"").append(escaped(language)).append("\"><head>");
-        html.append("<meta charset=\"utf-8\">");
-        html.append("<meta name=\"viewport\" content=\"width=device-width\"><title>")
-                .append(escaped(title));
-        html.append("</title><style>").append(STYLE).append("</style></head><body>\n");
+        this(language, title, "page");
         element("h1", title);
+    }
+
+    /** Begins a page without a heading; {@code look} names its kind to the style sheets. */
+    HtmlPage(String language, String title, String look) {
+        this.language = language;
+        this.title = title;
+        this.look = look;
     }
 
     /** A heading of a section. */
     public HtmlPage heading(String text) {
         return element("h2", text);
+    }
+
+    /** A heading with a quiet word beside it. */
+    HtmlPage heading(String text, String aside) {
+        open("h2", "");
+        text(text);
+        span("aside", aside);
+        return close();
     }
 
     /** A paragraph. */
@@ -43,14 +52,19 @@ public final class HtmlPage {
 
     /** A paragraph that is read first. */
     public HtmlPage lead(String text) {
-        html.append("<p class=\"lead\">").append(escaped(text)).append("</p>\n");
-        return this;
+        return element("p", "lead", text);
     }
 
     /** A paragraph in the quiet colour. */
     public HtmlPage note(String text) {
-        html.append("<p class=\"note\">").append(escaped(text)).append("</p>\n");
-        return this;
+        return element("p", "note", text);
+    }
+
+    /** A list of sentences. */
+    HtmlPage list(String look, List<String> sentences) {
+        open("ul", look);
+        sentences.forEach(s -> element("li", s));
+        return close();
     }
 
     /**
@@ -61,9 +75,29 @@ public final class HtmlPage {
      * @param widthPx width on the screen, px
      */
     public HtmlPage picture(byte[] png, String words, int widthPx) {
-        html.append("<img width=\"").append(widthPx).append("\" alt=\"").append(escaped(words));
-        html.append("\" src=\"data:image/png;base64,");
-        html.append(Base64.getEncoder().encodeToString(png)).append("\">\n");
+        body.append("<img width=\"").append(widthPx).append("\" alt=\"").append(escaped(words));
+        body.append("\" src=\"").append(data(png)).append("\" />\n");
+        return this;
+    }
+
+    /** A chart as wide as its column, with another drawing for narrow screens. */
+    HtmlPage chart(Picture chart, String words) {
+        body.append("<picture><source media=\"(max-width:600px)\" srcset=\"").append(data(chart.narrow()));
+        body.append("\" /><img class=\"chart\" alt=\"").append(escaped(words));
+        body.append("\" src=\"").append(data(chart.wide())).append("\" /></picture>\n");
+        return this;
+    }
+
+    /** A picture as wide as its column. */
+    HtmlPage plan(byte[] png, String words, String style) {
+        body.append("<img class=\"plan\" style=\"").append(style).append("\" alt=\"");
+        body.append(escaped(words)).append("\" src=\"").append(data(png)).append("\" />\n");
+        return this;
+    }
+
+    /** A sign before a word. */
+    HtmlPage icon(byte[] png) {
+        body.append("<img class=\"icon\" alt=\"\" src=\"").append(data(png)).append("\" />");
         return this;
     }
 
@@ -74,48 +108,130 @@ public final class HtmlPage {
      * @param rows one text per column each
      */
     public HtmlPage table(List<String> head, List<List<String>> rows) {
-        html.append("<table>\n");
+        Table table = new Table("");
         if (!head.isEmpty()) {
-            row("th", head);
+            table.head(head);
         }
-        rows.forEach(r -> row("td", r));
-        html.append("</table>\n");
+        rows.forEach(r -> table.row(cells(r)));
+        return table(table);
+    }
+
+    private static List<Cell> cells(List<String> texts) {
+        List<Cell> cells = new ArrayList<>();
+        for (String text : texts) {
+            cells.add(cells.isEmpty() ? Cell.text(text) : Cell.number(text));
+        }
+        return cells;
+    }
+
+    /** A table. */
+    HtmlPage table(Table table) {
+        table.write(this);
         return this;
     }
 
-    /** The page's text. */
-    public String text() {
-        return html + "</body></html>\n";
+    /** Opens an element; {@code look} is its class, or empty. */
+    HtmlPage open(String name, String look) {
+        return open(name, look, "");
     }
 
-    private void row(String cell, List<String> texts) {
-        html.append("<tr>");
-        texts.forEach(t -> html.append('<')
-                .append(cell)
-                .append('>')
-                .append(escaped(t))
-                .append("</")
-                .append(cell)
-                .append('>'));
-        html.append("</tr>\n");
+    /** Opens an element with further attributes as they are to stand there. */
+    HtmlPage open(String name, String look, String attributes) {
+        body.append('<').append(name);
+        if (!look.isEmpty()) {
+            body.append(" class=\"").append(look).append('"');
+        }
+        body.append(attributes).append('>');
+        open.push(name);
+        return this;
+    }
+
+    /** Closes the element opened last. */
+    HtmlPage close() {
+        body.append("</").append(open.pop()).append(">\n");
+        return this;
+    }
+
+    /** Text in the open element. */
+    HtmlPage text(String text) {
+        body.append(escaped(text));
+        return this;
+    }
+
+    /** Some words in a look of their own. */
+    HtmlPage span(String look, String text) {
+        body.append("<span class=\"").append(look).append("\">").append(escaped(text));
+        body.append("</span>");
+        return this;
+    }
+
+    /** An attribute with a text from anywhere, to be given to {@link #open(String, String, String)}. */
+    static String attribute(String name, String text) {
+        return " " + name + "=\"" + escaped(text) + "\"";
+    }
+
+    /** The attribute of an element of the look {@code signed} that has a sign at its left. */
+    static String sign(byte[] png) {
+        return " style=\"background-image:url(" + data(png) + ")\"";
+    }
+
+    /** An element with a text. */
+    HtmlPage element(String name, String look, String text) {
+        return open(name, look).text(text).close();
     }
 
     private HtmlPage element(String name, String text) {
-        html.append('<')
-                .append(name)
-                .append('>')
-                .append(escaped(text))
-                .append("</")
-                .append(name)
-                .append(">\n");
-        return this;
+        return element(name, "", text);
+    }
+
+    /** The page's text for a browser. */
+    public String text() {
+        return with(Styles.screen(shown()));
+    }
+
+    /** The page's text for a sheet of paper. */
+    String text(Paper paper) {
+        return with(Styles.paper(paper));
+    }
+
+    /** All texts that the page shows, to know which signs it needs. */
+    String shown() {
+        return title + body.toString().replaceAll("<[^>]*>", "");
+    }
+
+    private String with(String style) {
+        if (!open.isEmpty()) {
+            throw new IllegalStateException("not closed: " + open);
+        }
+        return "<!DOCTYPE html>\n<html lang=\"" + escaped(language) + "\"><head><meta charset=\"utf-8\" />"
+                + "<meta name=\"viewport\" content=\"width=device-width\" /><title>" + escaped(title)
+                + "</title><style>\n" + style + "</style></head><body class=\"" + look + "\">\n" + body
+                + "</body></html>\n";
+    }
+
+    private static String data(byte[] png) {
+        return "data:image/png;base64," + Base64.getEncoder().encodeToString(png);
     }
 
     private static String escaped(String text) {
-        return text.replace("&", "&amp;")
+        return allowed(text)
+                .replace("&", "&amp;")
                 .replace("<", "&lt;")
                 .replace(">", "&gt;")
                 .replace("\"", "&quot;")
                 .replace("'", "&#39;");
+    }
+
+    /** XML knows no control characters and no halves of surrogate pairs: the replacement sign stands for them. */
+    private static String allowed(String text) {
+        StringBuilder good = new StringBuilder(text.length());
+        text.codePoints().forEach(c -> good.appendCodePoint(isAllowed(c) ? c : 0xFFFD));
+        return good.toString();
+    }
+
+    private static boolean isAllowed(int c) {
+        boolean space = c == '\t' || c == '\n' || c == '\r';
+        boolean surrogate = c >= 0xD800 && c <= 0xDFFF;
+        return space || c >= ' ' && !surrogate && c != 0xFFFE && c != 0xFFFF;
     }
 }

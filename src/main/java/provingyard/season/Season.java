@@ -206,6 +206,11 @@ public final class Season {
         return ground;
     }
 
+    /** The seed of all its chance. */
+    public long seed() {
+        return streams.seed();
+    }
+
     /** What chance is drawn from. */
     RandomStreams streams() {
         return streams;
@@ -316,11 +321,6 @@ public final class Season {
     public Season beside(SetUp first) {
         int days = (int) (end / MINUTES_A_DAY);
         return new Season(site, streams, course, faults, days, first);
-    }
-
-    /** The seed that it is lived with. */
-    public long seed() {
-        return streams.seed();
     }
 
     /** The weather of a minute. */

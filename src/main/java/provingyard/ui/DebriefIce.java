@@ -12,16 +12,14 @@ import javafx.scene.layout.VBox;
 import provingyard.picture.NightPlot;
 import provingyard.picture.Theme;
 import provingyard.quantity.Show;
-import provingyard.scenario.SensorKind;
+import provingyard.report.IcedNight;
 import provingyard.scenario.YardPlan;
 import provingyard.season.Chronicle;
-import provingyard.setup.Placement;
 import provingyard.study.Debrief;
+import provingyard.text.Texts;
 
 /** Iced walks: night by night, with that night's temperatures, what the freeze sensor read and when zones ran. */
 final class DebriefIce {
-
-    private static final double FREEZING = 0;
 
     private final Words words;
     private final Theme theme;
@@ -82,52 +80,8 @@ final class DebriefIce {
     }
 
     private Node plot(Chronicle.IcedWalk night, Debrief debrief) {
-        Chronicle chronicle = debrief.chronicle();
-        int step = Chronicle.TEMPERATURE_STEP;
-        int steps = night.air().length;
-        List<NightPlot.Line> lines = new ArrayList<>();
-        lines.add(new NightPlot.Line(words.say("ice.air"), night.air(), NightPlot.Kind.AIR));
-        lines.add(new NightPlot.Line(words.say("ice.paving"), night.paving(), NightPlot.Kind.PAVING));
-        double limit = Double.NaN;
-        for (Placement placement : debrief.season().setUp().of(SensorKind.FREEZE)) {
-            Chronicle.Sensed sensed = chronicle.sensor(placement.id());
-            if (sensed != null && Double.isNaN(limit)) {
-                limit = ((Placement.Freeze) placement).below();
-                lines.add(new NightPlot.Line(
-                        words.say("sensor.FREEZE"), shown(sensed, night.start(), steps), NightPlot.Kind.SENSOR));
-            }
-        }
-        List<double[]> runs = new ArrayList<>();
-        for (Chronicle.Run run : chronicle.runs()) {
-            double from = (run.from() - night.start()) / (double) step;
-            double until = (run.until() - night.start()) / (double) step;
-            if (until > 0 && from < steps - 1) {
-                runs.add(new double[] {from, until});
-            }
-        }
-        double[] iced = {
-            Math.max(0, (night.from() - night.start()) / (double) step),
-            Math.min(steps - 1, (night.until() - night.start()) / (double) step)
-        };
-        NightPlot plot = new NightPlot(lines, limit, iced, runs, texts(night, steps, limit));
+        Texts texts = Texts.of("ui", words.language());
+        NightPlot plot = IcedNight.of(debrief.season(), debrief.chronicle(), night, texts, words.display());
         return new ChartPane((s, w) -> plot.draw(s, w, theme), lettering, name(night, debrief));
-    }
-
-    private NightPlot.Words texts(Chronicle.IcedWalk night, int steps, double limit) {
-        return new NightPlot.Words(
-                words.display().text(Show.TEMPERATURE, FREEZING),
-                Double.isNaN(limit) ? "" : words.display().text(Show.TEMPERATURE, limit),
-                words.say("ice.iced"),
-                words.say("ice.runs"),
-                sayings.clock(night.start()),
-                sayings.clock(night.start() + (long) (steps - 1) * Chronicle.TEMPERATURE_STEP));
-    }
-
-    private static float[] shown(Chronicle.Sensed sensed, long start, int steps) {
-        float[] values = new float[steps];
-        for (int i = 0; i < steps; i++) {
-            values[i] = (float) sensed.seenAt(start + (long) i * Chronicle.TEMPERATURE_STEP);
-        }
-        return values;
     }
 }

@@ -187,8 +187,8 @@ class RunCommandTest {
     @Test
     void theReportStandsAloneWithItsPicture() throws IOException {
         Path out = folder.resolve("new/report");
-        Shell shell =
-                Shell.type("run", "tansy-row", "--days", "2", "--setup", "careless", "--json", "--out", out.toString());
+        Shell shell = Shell.type(
+                "run", "tansy-row", "--days", "2", "--setup", "careless", "--json", "--report", out.toString());
         assertEquals(Main.GOOD, shell.code(), shell.seen());
         assertEquals("tansy-row", JSON.readTree(shell.out()).get("site").asText());
         String page = Files.readString(out.resolve("report.html"));
@@ -196,6 +196,21 @@ class RunCommandTest {
         assertFalse(page.contains("src=\"http") || page.contains("<script") || page.contains("<link"));
         assertFalse(page.contains("[["), "a text is missing");
         assertEquals(1280, ImageIO.read(out.resolve("yard.png").toFile()).getWidth());
+        for (String name : List.of("report.pdf", "ledger.csv", "events.csv", "owner.html", "owner.pdf")) {
+            assertTrue(Files.size(out.resolve(name)) > 1000, name);
+        }
+        assertEquals(1, shell.err().lines().count(), shell.err());
+        assertTrue(shell.err().contains("over 20 other seasons"), "what is waited for is said");
+    }
+
+    @Test
+    void aFileOfTheReportsThatCannotBeWrittenIsSaidInOneLine() throws IOException {
+        Path out = folder.resolve("report");
+        Files.createDirectories(out.resolve("events.csv"));
+        Shell shell = Shell.type("run", "tansy-row", "--days", "1", "--report", out.toString());
+        assertEquals(Main.BAD_INPUT, shell.code(), shell.seen());
+        assertEquals(2, shell.err().lines().count(), "what is worked out, and what went wrong: " + shell.err());
+        assertTrue(shell.err().contains("events.csv"), shell.err());
     }
 
     @Test
@@ -209,19 +224,19 @@ class RunCommandTest {
         assertTrue(own.contains(title), "the site's title stands as expected");
         Files.writeString(yard, own.replace(title, "\"title\": { \"en\": \"<script>alert(2)</script>\""));
         Path out = folder.resolve("report");
-        Shell shell =
-                Shell.type("run", yard.toString(), "--days", "1", "--setup", sly.toString(), "--out", out.toString());
+        Shell shell = Shell.type(
+                "run", yard.toString(), "--days", "1", "--setup", sly.toString(), "--report", out.toString());
         assertEquals(Main.GOOD, shell.code(), shell.seen());
         String page = Files.readString(out.resolve("report.html"));
         assertFalse(page.contains("<script"), "markup came in");
         assertTrue(page.contains("&lt;script&gt;alert(1)&lt;b&gt;"));
-        assertTrue(page.contains("<h1>&lt;script&gt;alert(2)&lt;/script&gt;</h1>"));
+        assertTrue(page.contains("<h1>Debrief, &lt;script&gt;alert(2)&lt;/script&gt;</h1>"));
     }
 
     @Test
     void aReportThatCannotBeWrittenIsSaidBeforeTheSeasonIsLived() throws IOException {
         Path inTheWay = Files.writeString(folder.resolve("file"), "here");
-        Shell shell = Shell.type("run", "tansy-row", "--days", "2", "--out", inTheWay.toString());
+        Shell shell = Shell.type("run", "tansy-row", "--days", "2", "--report", inTheWay.toString());
         assertEquals(Main.BAD_INPUT, shell.code());
         assertEquals("", shell.out());
         assertEquals(1, shell.err().lines().count(), shell.err());

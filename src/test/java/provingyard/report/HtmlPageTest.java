@@ -2,6 +2,7 @@ package provingyard.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -34,5 +35,31 @@ class HtmlPageTest {
         assertTrue(page.endsWith("</body></html>\n"), page);
         assertTrue(page.contains("@media print"), page);
         assertTrue(page.contains("charset=\"utf-8\""), page);
+    }
+
+    @Test
+    void theSameTextIsWellFormedXmlWhateverComesIn() throws Exception {
+        String broken = SLY + "\u0000\u0007\uFFFE\uD800 \uD83D\uDE00";
+        String page = new HtmlPage("en", broken)
+                .paragraph(broken)
+                .picture(new byte[] {1}, broken, 10)
+                .table(List.of(broken), List.of(List.of(broken)))
+                .text();
+        var document = PageReader.xml(page);
+        String shown = SLY + "\uFFFD\uFFFD\uFFFD\uFFFD \uD83D\uDE00";
+        assertEquals(shown, document.getElementsByTagName("p").item(0).getTextContent());
+        assertEquals(
+                shown,
+                document.getElementsByTagName("img")
+                        .item(0)
+                        .getAttributes()
+                        .getNamedItem("alt")
+                        .getNodeValue());
+    }
+
+    @Test
+    void aPageThatIsNotClosedIsADefect() {
+        HtmlPage page = new HtmlPage("en", "Yard").open("div", "");
+        assertThrows(IllegalStateException.class, page::text);
     }
 }
