@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import javafx.application.Platform;
-import javafx.scene.control.MenuItem;
 import provingyard.picture.Theme;
 import provingyard.score.Score;
 import provingyard.season.Season;
@@ -247,11 +246,6 @@ final class AfterSeason {
             @Override
             public void again() {
                 AfterSeason.this.again();
-            }
-
-            @Override
-            public List<MenuItem> saving() {
-                return List.of();
             }
         };
     }

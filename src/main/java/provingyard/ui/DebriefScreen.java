@@ -10,7 +10,6 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
-import javafx.scene.control.MenuItem;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
@@ -47,9 +46,6 @@ final class DebriefScreen extends BorderPane {
 
         /** The same season again, from its first minute, with the set-up as it stands. */
         void again();
-
-        /** What the Save menu holds. */
-        List<MenuItem> saving();
     }
 
     /** em of width from which plan and moments stand beside the rest. */
@@ -66,6 +62,7 @@ final class DebriefScreen extends BorderPane {
     private final DebriefModel debriefs;
     private final Acts acts;
     private final MomentSayings sayings;
+    private final Saving saving;
     private final DebriefPlan plan;
     private final DebriefMoments moments;
     private final WorkBox search;
@@ -102,6 +99,7 @@ final class DebriefScreen extends BorderPane {
         search = new WorkBox(words, "search-mark", "result.search", this::searchMark, onFailure);
         hindsight = new WorkBox(words, "search-best", "debrief.searchBest", this::searchBest, onFailure);
         challenge = new WorkBox(words, "challenge", "challenge.try", this::challenge, onFailure);
+        saving = new Saving(model, words, () -> debriefs.stateProperty().get().debrief(), this);
         setTop(top());
         for (ScrollPane pane : List.of(scroll, leftScroll)) {
             pane.setFitToWidth(true);
@@ -144,7 +142,7 @@ final class DebriefScreen extends BorderPane {
         save.setId("debrief-save");
         save.setMinWidth(Region.USE_PREF_SIZE);
         words.bind(save.textProperty(), "debrief.save");
-        save.getItems().setAll(acts.saving());
+        save.getItems().setAll(saving.menu());
         Button yard = new Button();
         yard.setId("debrief-yard");
         yard.setMinWidth(Region.USE_PREF_SIZE);
@@ -425,6 +423,10 @@ final class DebriefScreen extends BorderPane {
 
     private double leftWidth() {
         return Math.round(Math.max(LEFT_EM * em, LEFT_SHARE * getWidth()));
+    }
+
+    Saving saving() {
+        return saving;
     }
 
     void dispose() {

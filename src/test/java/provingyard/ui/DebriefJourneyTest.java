@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import javafx.scene.control.Label;
@@ -12,6 +14,7 @@ import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
 import provingyard.scenario.SensorKind;
 import provingyard.season.Season;
@@ -21,6 +24,9 @@ class DebriefJourneyTest {
 
     private static final FxRobot ROBOT = OpenProgram.ROBOT;
     private static OpenProgram program;
+
+    @TempDir
+    private Path folder;
 
     @BeforeAll
     static void open() throws Exception {
@@ -54,6 +60,25 @@ class DebriefJourneyTest {
         program.settle();
     }
 
+    /** Each kind is written, and said to be; a folder that is not there is said in one sentence. */
+    private void exports() throws Exception {
+        OpenProgram.until(
+                "worth is known", () -> program.shell().yard().debriefs().stage() == DebriefModel.Stage.DONE);
+        DebriefScreen screen = ROBOT.lookup("#debrief").query();
+        for (Saving.Kind kind : Saving.Kind.values()) {
+            Path file = folder.resolve(kind.name());
+            ROBOT.interact(() -> screen.saving().save(kind, file));
+            OpenProgram.until(kind + " is saved", () -> shown("#notice-text"));
+            assertTrue(text("#notice-text").contains(file.toString()), text("#notice-text"));
+            assertTrue(Files.size(file) > 500, kind + " has " + Files.size(file) + " bytes");
+            press(KeyCode.ESCAPE);
+        }
+        ROBOT.interact(() -> screen.saving().save(Saving.Kind.LEDGER, folder.resolve("nowhere/ledger.csv")));
+        OpenProgram.until("it is said", () -> shown("#notice-text"));
+        assertTrue(text("#notice-text").contains("could not be saved"), text("#notice-text"));
+        press(KeyCode.ESCAPE);
+    }
+
     @Test
     void saidShownTriedOtherwiseAndBack() throws Exception {
         YardModel model = program.open(States.TANSY_ROW, States.careless(States.TANSY_ROW));
@@ -75,6 +100,8 @@ class DebriefJourneyTest {
         int seasons = program.shell().book().current().at(States.TANSY_ROW).seasons();
         String own = lived(model).ledgerHash();
         Integer best = program.shell().book().current().at(States.TANSY_ROW).best();
+
+        exports();
 
         ROBOT.clickOn("#moment-0");
         OpenProgram.until("the yard is back at the moment", () -> shown("#moment-practise"));
