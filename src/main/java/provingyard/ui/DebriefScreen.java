@@ -21,16 +21,8 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import provingyard.picture.Theme;
-import provingyard.quantity.Show;
-import provingyard.score.Loss;
-import provingyard.study.Challenger;
 import provingyard.study.Debrief;
-import provingyard.study.Hindsight;
-import provingyard.study.Mark;
-import provingyard.study.MarkSearch;
-import provingyard.study.MarkStore;
 import provingyard.study.Moment;
-import provingyard.study.Progress;
 
 /** The debrief of a season: what every decision cost, and the minutes at which it mattered. */
 final class DebriefScreen extends BorderPane {
@@ -51,9 +43,6 @@ final class DebriefScreen extends BorderPane {
     /** em of width from which plan and moments stand beside the rest. */
     private static final double BESIDE_FROM = 84;
 
-    /** Points from which a season was better than the mark. */
-    private static final double BEAT = 100.5;
-
     private static final double LEFT_EM = 35.7;
     private static final double LEFT_SHARE = 0.37;
 
@@ -65,10 +54,7 @@ final class DebriefScreen extends BorderPane {
     private final Saving saving;
     private final DebriefPlan plan;
     private final DebriefMoments moments;
-    private final WorkBox search;
-    private final WorkBox hindsight;
-    private final WorkBox challenge;
-    private final Label challenged = new Label();
+    private final BeyondScore beyond;
     private final VBox head = new VBox(12);
     private final VBox left = new VBox(10);
     private final VBox rest = new VBox(22);
@@ -82,8 +68,6 @@ final class DebriefScreen extends BorderPane {
     private Theme theme = Theme.LIGHT;
     private double em = Shell.EM;
     private Boolean beside;
-    /** What the best for just this weather loses, USD, once it was looked for. */
-    private Optional<Double> best = Optional.empty();
 
     DebriefScreen(YardModel model, Words words, DebriefModel debriefs, Consumer<Throwable> onFailure, Acts acts) {
         this.model = model;
@@ -96,10 +80,8 @@ final class DebriefScreen extends BorderPane {
         sayings = new MomentSayings(words, model.scenario());
         plan = new DebriefPlan(words);
         moments = new DebriefMoments(words, sayings, acts::to);
-        search = new WorkBox(words, "search-mark", "result.search", this::searchMark, onFailure);
-        hindsight = new WorkBox(words, "search-best", "debrief.searchBest", this::searchBest, onFailure);
-        challenge = new WorkBox(words, "challenge", "challenge.try", this::challenge, onFailure);
-        saving = new Saving(model, words, () -> debriefs.stateProperty().get().debrief(), this);
+        beyond = new BeyondScore(model, words, this::debrief, debriefs::found, this::fill, onFailure);
+        saving = new Saving(model, words, this::debrief, this);
         setTop(top());
         for (ScrollPane pane : List.of(scroll, leftScroll)) {
             pane.setFitToWidth(true);
@@ -194,12 +176,8 @@ final class DebriefScreen extends BorderPane {
                 Integer.toString(debrief.season().outcome().days()),
                 words.say(model.scenario().subtitle())));
         DebriefScore score = new DebriefScore(words, theme, lettering);
-        head.getChildren().setAll(score.score(debrief, best), answer);
-        if (debrief.mark().isEmpty()) {
-            head.getChildren().add(search);
-        } else if (debrief.standing().score().points() != null) {
-            head.getChildren().add(beyond(debrief));
-        }
+        beyond.offer(debrief, practice.isVisible());
+        head.getChildren().setAll(score.score(debrief, beyond.best()), answer, beyond);
         plan.look(theme, lettering);
         plan.show(debrief);
         moments.show(debrief);
@@ -219,65 +197,8 @@ final class DebriefScreen extends BorderPane {
         arrange();
     }
 
-    /** What lies beyond the score: the best for just this weather, and the trial of a season better than the mark. */
-    private Node beyond(Debrief debrief) {
-        VBox box = new VBox(8);
-        if (debrief.standing().score().points() > BEAT && !practice.isVisible()) {
-            Label said = new Label(words.say("challenge.said"));
-            said.setWrapText(true);
-            said.setMinHeight(Region.USE_PREF_SIZE);
-            said.setGraphic(IconNode.of("ok", 18));
-            challenged.setId("challenged");
-            challenged.setWrapText(true);
-            challenged.getStyleClass().add("strong");
-            challenged.setMinHeight(Region.USE_PREF_SIZE);
-            challenged.managedProperty().bind(challenged.textProperty().isNotEmpty());
-            VBox celebrate = new VBox(8, said, challenge, challenged);
-            celebrate.setId("celebrate");
-            celebrate.getStyleClass().add("celebrate");
-            box.getChildren().add(celebrate);
-        }
-        if (best.isEmpty()) {
-            box.getChildren().add(hindsight);
-        }
-        return box;
-    }
-
-    private Runnable searchMark(Progress progress) {
-        Mark mark = MarkSearch.search(model.site(), progress);
-        boolean kept = MarkStore.save(mark);
-        return () -> {
-            if (!kept) {
-                Notice.show(getScene(), words.say(model.scenario().title()), words.say("result.notKept"));
-            }
-            debriefs.found(mark);
-        };
-    }
-
-    private Runnable searchBest(Progress progress) {
-        Debrief now = debriefs.stateProperty().get().debrief();
-        Loss loss = Hindsight.search(model.site(), now.mark().orElseThrow(), progress)
-                .loss();
-        // The trainee's own season may be better than all that was tried.
-        double least = Math.min(loss.total(), now.standing().trainee().total());
-        return () -> {
-            best = Optional.of(least);
-            fill();
-        };
-    }
-
-    private Runnable challenge(Progress progress) {
-        Debrief now = debriefs.stateProperty().get().debrief();
-        Challenger tried = Challenger.of(
-                model.site(), now.mark().orElseThrow(), now.season().setUp(), progress);
-        boolean kept = tried.won().isPresent()
-                && MarkStore.keepChallenger(model.site(), tried.won().get());
-        String key = !tried.wins() ? "challenge.stays" : kept ? "challenge.won" : "challenge.notKept";
-        return () -> challenged.setText(words.say(
-                key,
-                words.display().text(Show.MONEY, tried.meanChallenger()),
-                words.display().text(Show.MONEY, tried.meanMark()),
-                words.display().text(Show.MONEY, tried.needed())));
+    private Debrief debrief() {
+        return debriefs.stateProperty().get().debrief();
     }
 
     /** What changed: all of it, what came meanwhile, or only how far the work is. */
@@ -289,8 +210,7 @@ final class DebriefScreen extends BorderPane {
                 && before.season() == now.season()
                 && before.mark().equals(now.mark());
         if (!same) {
-            best = Optional.empty();
-            challenged.setText("");
+            beyond.forget();
             fill();
         } else if (isVisible() && (now != before || was.stage() != is.stage())) {
             worked(is);
@@ -430,9 +350,7 @@ final class DebriefScreen extends BorderPane {
     }
 
     void dispose() {
-        search.dispose();
-        hindsight.dispose();
-        challenge.dispose();
+        beyond.dispose();
         plan.dispose();
     }
 }

@@ -136,4 +136,18 @@ class DebriefJourneyTest {
         assertEquals(1, model.setUp().of(SensorKind.RAIN).size(), "with the set-up as it stood");
         assertNull(program.shell().yard().debriefs().debrief());
     }
+
+    /** Where textbook beats the mark in this season, it is celebrated, and tried on other seasons when asked. */
+    @Test
+    void aSeasonBetterThanTheMarkIsTried() throws Exception {
+        YardModel model = program.open(States.TEASEL_FIELD, States.textbook(States.TEASEL_FIELD));
+        model.player().show(Long.MAX_VALUE);
+        OpenProgram.until("the trainee is asked", () -> shown("#commit"));
+        ROBOT.clickOn("#commit-nothing").clickOn("#commit-go");
+        OpenProgram.until("it is celebrated", () -> shown("#celebrate"));
+        program.settle();
+        ROBOT.clickOn("#challenge");
+        OpenProgram.until("it was tried", () -> !text("#challenged").isEmpty());
+        assertTrue(text("#challenged").contains("USD"), text("#challenged"));
+    }
 }

@@ -16,6 +16,7 @@ final class States {
 
     static final String CLINIC = "quillback-clinic";
     static final String TANSY_ROW = "tansy-row";
+    static final String TEASEL_FIELD = "teasel-field";
     static final String CLAY_SLOPE = "burdock-steps";
 
     private static final int DAY = 1440;
