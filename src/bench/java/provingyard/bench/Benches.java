@@ -44,6 +44,7 @@ public final class Benches {
         System.out.println(BenchTable.of(results));
         System.out.println(SeasonMemory.measure());
         System.out.println(ScrubTimes.measure());
+        System.out.println(DebriefTimes.measure());
     }
 
     private static OptionsBuilder settings(Path log) {
