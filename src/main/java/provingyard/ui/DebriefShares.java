@@ -15,6 +15,7 @@ import javafx.scene.layout.Region;
 import provingyard.quantity.Show;
 import provingyard.scenario.SensorKind;
 import provingyard.setup.SetUp;
+import provingyard.study.Amounts;
 import provingyard.study.Choice;
 import provingyard.study.Debrief;
 import provingyard.study.Shares;
@@ -107,6 +108,9 @@ final class DebriefShares {
             double shown = Math.abs(cost) < EVEN ? 0 : cost;
             ShareBar bar = new ShareBar(shown, scale, signed(shown));
             bar.setId("share-" + choice.name());
+            String parts = parts(share.get().cost());
+            bar.setAccessibleText(name.getText() + ", " + signed(shown) + ". " + parts);
+            Tooltip.install(bar, new Tooltip(parts));
             grid.add(bar, 1, line);
             Label why = new Label(words.say("why." + why(choice, debrief, shown)));
             why.getStyleClass().add("ink2");
@@ -121,6 +125,21 @@ final class DebriefShares {
                         line,
                         kind,
                         debrief.worth().map(WorthStudy.Result::kinds).orElse(List.of())));
+    }
+
+    /** What the share is made of, each with its sign: more than the mark, or less. */
+    private String parts(Amounts cost) {
+        return words.say(
+                "debrief.parts",
+                more(Show.VOLUME, cost.water()),
+                more(Show.ICE, cost.ice()),
+                more(Show.MONEY, cost.leaks()),
+                more(Show.MONEY, cost.plants()),
+                more(Show.MONEY, cost.sensors()));
+    }
+
+    private String more(Show show, double amount) {
+        return (amount > 0 ? "+" : "") + words.display().text(show, amount);
     }
 
     private void worth(GridPane grid, int line, SensorKind kind, List<Worth> all) {
