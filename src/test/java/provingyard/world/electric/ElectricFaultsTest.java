@@ -82,8 +82,8 @@ class ElectricFaultsTest {
         Wiring w = new ElectricFault.CoilOpen("v2").in(ROW);
         assertEquals(NEVER, ohms(w, "2"));
         assertEquals(NEVER, new OhmReadings(w, DRY).coil("v2"));
-        assertEquals(27, volts(w, "2"), 0.01);
-        assertEquals(27, live(w, "2").voltsAtCoil("v2"), 0.01);
+        assertEquals(27, volts(w, "2"), 1e-4, "no drop but the voltmeter's own");
+        assertEquals(27, live(w, "2").voltsAtCoil("v2"), 1e-4);
         assertEquals(0, live(w, "2").amps("2"), 1e-12);
         assertEquals(Plunger.OUT, live(w, "2").plunger("v2"));
         ohmsAsHealthy(w, "1", "3", "4", "MV");
@@ -203,6 +203,8 @@ class ElectricFaultsTest {
         assertEquals(1 / (1 / 200.0 + 1 / ohms(ROW, "2")), wet, 0.3, "two leaks beside the coil");
         Wiring cut = new ElectricFault.WireCut("v3", new Cut(50, 400)).in(ROW);
         assertEquals(400 + 50 * 20.95e-3, new OhmReadings(cut, WET).toEarth("3"), 0.01, "a cut end in wet soil");
+        double throughSoil = new OhmReadings(cut, WET).toCommon("3");
+        assertEquals(800 + ohms(ROW, "3"), throughSoil, 0.01, "from one bare end to the other, not open");
         Wiring nearThird = new ElectricFault.WireCut("v4", new Cut(55, 400)).in(ROW);
         Conditions thirdWet = new Conditions(20, 0, Map.of("b3", 1.0));
         assertEquals(
