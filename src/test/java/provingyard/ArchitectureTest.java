@@ -39,6 +39,7 @@ class ArchitectureTest {
         may("world.weather", "world.yard", "scenario", "quantity", "numeric");
         may("world.hydraulics", "scenario", "quantity", "numeric");
         may("world.ground", "world.yard", "scenario", "quantity", "numeric");
+        may("world.electric", "scenario", "quantity", "numeric");
         may(
                 "sensor",
                 "world.yard",
