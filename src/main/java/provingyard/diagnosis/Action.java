@@ -81,8 +81,8 @@ public record Action(
     }
 
     /**
-     * What an answer hangs on beside noise, drawn once by nature: whether a break shows at the surface here. The same look
-     * under the same conditions gives the same answer, so it tells nothing new.
+     * What an answer hangs on beside noise, drawn once by nature: whether a break shows at the surface here. The same
+     * look under the same conditions gives the same answer, so it tells nothing new.
      *
      * @param spot what is looked at
      * @param changesWith conditions that make the answer a new one, such as how long the pipe was under pressure

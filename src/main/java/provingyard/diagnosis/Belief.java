@@ -9,8 +9,8 @@ import provingyard.numeric.Deterministic;
  * What the evidence so far says: a probability for each hypothesis and each repair class, by Bayes' rule in log space,
  * {@code log p(h) = log prior(h) + sum of log L(y|h)}, normalised.
  *
- * <p>No hypothesis is shown with less than {@link #FLOOR} (design). The sums themselves are kept without a floor, so that
- * the order of independent tests makes no difference.
+ * <p>No hypothesis is shown with less than {@link #FLOOR} (design). The sums themselves are kept without a floor, so
+ * that the order of independent tests makes no difference.
  */
 public final class Belief {
 

@@ -8,9 +8,9 @@ import java.util.Set;
 /**
  * Score of a service call, 0 to 100, as a sum of named lines; a pure function of its steps.
  *
- * <p>The key idea: what the evidence supports is credited, not a lucky hit. Making safe, requests, repairs and checks are
- * outside the tests and their minutes. All weights are design; the columns (redundant tests, early conclusions, unsupported
- * swaps, no check after a repair) are those of the literature on troubleshooting.
+ * <p>The key idea: what the evidence supports is credited, not a lucky hit. Making safe, requests, repairs and checks
+ * are outside the tests and their minutes. All weights are design; the columns (redundant tests, early conclusions,
+ * unsupported swaps, no check after a repair) are those of the literature on troubleshooting.
  *
  * @param lines what gave or took points, unsafe acts first, then in the order of {@link Kind}
  * @param total points, 0 to 100
@@ -130,7 +130,8 @@ public record CaseScore(
      *     - 10 (1 - min(1, (W_ref + 50)/(W + 50)))
      * </pre>
      *
-     * kept within 0 and 100, and at most 59 after an unsafe act. Without a test S and the line of redundant tests give nothing.
+     * kept within 0 and 100, and at most 59 after an unsafe act. Without a test S and the line of redundant tests give
+     * nothing.
      *
      * @param referenceMinutes T_ref, mean minutes of the reference
      */

@@ -9,9 +9,10 @@ import provingyard.numeric.NormalLaw;
  * <p>Choosing measurements by expected entropy: J. de Kleer and B. C. Williams, Diagnosing multiple faults, Artificial
  * Intelligence 32 (1987) 97-130. Entropy over repair classes, and the division by minutes, are design.
  *
- * <p>A number that falls into few steps of its instrument is summed over them exactly; one with many steps is integrated over
- * its density, whose variance is increased by delta2/12 for the rounding (common practice in measurement), with what lies
- * beyond the ends of the range as two readings of their own. Hypotheses of a probability below 1e-8 are left out.
+ * <p>A number that falls into few steps of its instrument is summed over them exactly; one with many steps is
+ * integrated over its density, whose variance is increased by delta2/12 for the rounding (common practice in
+ * measurement), with what lies beyond the ends of the range as two readings of their own. Hypotheses of a probability
+ * below 1e-8 are left out.
  *
  * <p>Keeps working arrays: one thread only.
  */

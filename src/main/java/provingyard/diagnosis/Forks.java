@@ -4,8 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Few readings that stand for all that a test may give, for looking one test further ahead. Categories stand for themselves;
- * numbers are represented by up to seven means, each for as much probability (design).
+ * Few readings that stand for all that a test may give, for looking one test further ahead. Categories stand for
+ * themselves, numbers by up to seven of the predicted means, each the most probable one of its share of the probability
+ * (design).
  */
 final class Forks {
 
@@ -39,19 +40,27 @@ final class Forks {
     private static List<Fork> ofNumber(Belief belief, NumericPrediction prediction) {
         List<Fork> forks = new ArrayList<>();
         double inGroup = 0;
-        double weighted = 0;
+        double atMean = 0;
+        double most = 0;
+        double representative = 0;
         for (int i = 0; i < prediction.size(); i++) {
             double p = belief.probability(prediction.rising(i));
             double mean = prediction.mean(prediction.rising(i));
             inGroup += p;
-            weighted += p * mean;
+            atMean += p;
             boolean last = i == prediction.size() - 1;
-            boolean sameNext = !last && prediction.mean(prediction.rising(i + 1)) == mean;
-            if (last || !sameNext && inGroup >= 1.0 / MOST) {
-                double shown = prediction.instrument().shown(weighted / inGroup);
-                forks.add(new Fork(new Reading.Shown(shown), inGroup));
+            if (!last && prediction.mean(prediction.rising(i + 1)) == mean) {
+                continue;
+            }
+            if (atMean > most) {
+                most = atMean;
+                representative = mean;
+            }
+            atMean = 0;
+            if (last || inGroup >= 1.0 / MOST) {
+                forks.add(new Fork(new Reading.Shown(prediction.instrument().shown(representative)), inGroup));
                 inGroup = 0;
-                weighted = 0;
+                most = 0;
             }
         }
         return forks;

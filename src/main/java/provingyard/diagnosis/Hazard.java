@@ -3,11 +3,12 @@ package provingyard.diagnosis;
 import java.util.List;
 
 /**
- * Dangers of a service call, in the order in which a debrief names them, with the keys of their texts. What the trainer asks
- * is general; local codes, licences and the employer's rules decide.
+ * Dangers of a service call, in the order in which a debrief names them, with the keys of their texts. What the trainer
+ * asks is general; local codes, licences and the employer's rules decide.
  *
- * <p>Sources: digging: 29 CFR 1926.651(b), duty to find buried utilities first. Backflow: testing and repair of assemblies are
- * for licensed or certified people in many places; rules differ. The others are common practice without a source.
+ * <p>Sources: digging: 29 CFR 1926.651(b), duty to find buried utilities first. Backflow: testing and repair of
+ * assemblies are for licensed or certified people in many places; rules differ. The others are common practice without
+ * a source.
  */
 public enum Hazard {
     /** Digging before buried lines were asked for and marked. */

@@ -7,8 +7,8 @@ import provingyard.numeric.NormalLaw;
  * How probable a reading is under a hypothesis.
  *
  * <p>Symbols: y reading as shown, mu predicted reading without noise, delta resolution, k model error, epsilon share of
- * outliers, Phi the normal distribution. A normal law with rounding is textbook statistics; k, epsilon and the floor are
- * design.
+ * outliers, Phi the normal distribution. A normal law with rounding is textbook statistics; k, epsilon and the floor
+ * are design.
  */
 public final class Likelihood {
 
@@ -34,9 +34,9 @@ public final class Likelihood {
     }
 
     /**
-     * Likelihood of a number shown in steps:
-     * {@code L = (1 - epsilon) [Phi((y + delta/2 - mu)/sigma) - Phi((y - delta/2 - mu)/sigma)] + epsilon delta/range}.
-     * At either end of the range the step reaches to infinity, since the instrument shows its end for all that is beyond.
+     * Likelihood of a number shown in steps: {@code L = (1 - epsilon) [Phi((y + delta/2 - mu)/sigma) - Phi((y - delta/2
+     * - mu)/sigma)] + epsilon delta/range}. At either end of the range the step reaches to infinity, since the
+     * instrument shows its end for all that is beyond.
      */
     public static double numeric(double shown, double mean, double sigma, Instrument instrument, Trust trust) {
         double half = instrument.resolution() / 2;

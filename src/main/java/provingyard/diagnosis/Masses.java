@@ -38,9 +38,9 @@ final class Masses {
     }
 
     /**
-     * Bits that the cell tells about the class: the sum over cells of {@code w sum_R m_R log2(m_R / (P_R m))}, which is the
-     * expected divergence of the belief after from the belief before. No cell's part is negative. What lies outside the cells
-     * is left to outliers, which tell nothing.
+     * Bits that the cell tells about the class: the sum over cells of {@code w sum_R m_R log2(m_R / (P_R m))}, which is
+     * the expected divergence of the belief after from the belief before. No cell's part is negative. What lies outside
+     * the cells is left to outliers, which tell nothing.
      *
      * @param weights width of each cell where masses are densities; null for probabilities
      * @param prior probability of each class, adding up to 1

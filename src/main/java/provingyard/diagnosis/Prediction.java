@@ -1,8 +1,8 @@
 package provingyard.diagnosis;
 
 /**
- * What one test would read under each hypothesis, in their order. Where it comes from (a simulator, a table) is not this
- * package's concern.
+ * What one test would read under each hypothesis, in their order. Where it comes from (a simulator, a table) is not
+ * this package's concern.
  */
 public sealed interface Prediction permits NumericPrediction, CategoryPrediction {
 

@@ -3,8 +3,9 @@ package provingyard.diagnosis;
 import java.util.List;
 
 /**
- * The place of a service call as the diagnosis sees it: what may be wrong, what can be done, and what each test would read.
- * Predictions may come from a simulator, a table or a formula; the same action in the same state gives the same prediction.
+ * The place of a service call as the diagnosis sees it: what may be wrong, what can be done, and what each test would
+ * read. Predictions may come from a simulator, a table or a formula; the same action in the same state gives the same
+ * prediction.
  */
 public interface Premises {
 

@@ -5,8 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * Possible next tests by bits per minute, ties by id. What {@link SafetyGates} would object to is not ranked. Keeps working
- * arrays: one thread only.
+ * Possible next tests by bits per minute, ties by id. What {@link SafetyGates} would object to is not ranked. Keeps
+ * working arrays: one thread only.
  */
 public final class Ranking {
 
@@ -53,7 +53,9 @@ public final class Ranking {
         return known ? 0 : expectation.gain(inquiry.belief(), premises.predict(action, inquiry.state()));
     }
 
-    /** Bits that an action would tell between two hypotheses held for equally likely; 1 if it tells them apart for sure. */
+    /**
+     * Bits that an action would tell between two hypotheses held for equally likely; 1 if it tells them apart for sure.
+     */
     double tellsApart(Inquiry inquiry, Action action, int one, int other) {
         Hypotheses all = inquiry.belief().hypotheses();
         List<Hypotheses.Weighted> two =

@@ -4,13 +4,13 @@ import java.util.Arrays;
 import provingyard.numeric.Deterministic;
 
 /**
- * Points at which the density of a number is looked at, with the weights of Simpson's rule: over four standard deviations on
- * either side of every mean, and only there, 65 to 241 of them.
+ * Points at which the density of a number is looked at, with the weights of Simpson's rule: over four standard
+ * deviations on either side of every mean, and only there, 65 to 241 of them.
  *
- * <p>The points lie evenly in {@code u = asinh(k y / a) / k}, with {@code sigma2(y) = a2 + k2 y2}: in u every hypothesis is
- * about equally wide (a variance-stabilising transform, textbook statistics), so that a meter that tells 0 from 1 L/min and
- * 300 from 400 is served by one grid. Where the noise hardly grows with the reading and the means are far apart, points are
- * added so that steps stay narrower than {@link #WIDEST}.
+ * <p>The points lie evenly in {@code u = asinh(k y / a) / k}, with {@code sigma2(y) = a2 + k2 y2}: in u every
+ * hypothesis is about equally wide (a variance-stabilising transform, textbook statistics), so that a meter that tells
+ * 0 from 1 L/min and 300 from 400 is served by one grid. Where the noise hardly grows with the reading and the means
+ * are far apart, points are added so that steps stay narrower than {@link #WIDEST}.
  */
 final class ReadingGrid {
 

@@ -33,8 +33,8 @@ public final class SafetyGates {
     private SafetyGates() {}
 
     /**
-     * What is unsafe about an action that begins in a state; empty where it may be done. The danger lies in the last leg:
-     * what the legs before it set (marks asked for, pressure relieved) counts.
+     * What is unsafe about an action that begins in a state; empty where it may be done. The danger lies in the last
+     * leg: what the legs before it set (marks asked for, pressure relieved) counts.
      */
     public static Set<Hazard> breaches(Action action, SiteState before) {
         SiteState state = action.beforeLastLeg(before);

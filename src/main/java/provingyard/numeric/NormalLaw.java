@@ -84,7 +84,8 @@ public final class NormalLaw {
     }
 
     /**
-     * Probability of a number between two bounds, without the loss of digits that a difference of two numbers near 1 has.
+     * Probability of a number between two bounds, without the loss of digits that a difference of two numbers near 1
+     * has.
      *
      * @param low lower bound, may be minus infinity
      * @param high upper bound, not below the lower one, may be infinity

@@ -70,7 +70,7 @@ class PolicyTableTest {
     }
 
     private static List<String> walks() {
-        return Stream.of("look-", "flow-", "walk-")
+        return Stream.of("look-", "walk-")
                 .flatMap(start -> LINE.ids(start).stream())
                 .toList();
     }
@@ -195,5 +195,29 @@ class PolicyTableTest {
         ServiceRun run = ServiceRun.play(LINE, Trust.USUAL, Policies.digEverywhere(walks(), LINE), LINE.nature(0, 1));
         assertTrue(run.steps().stream().anyMatch(s -> s.kind() == Action.Kind.DIG));
         assertTrue(run.steps().stream().allMatch(s -> s.breaches().isEmpty()));
+    }
+
+    @Test
+    void priorsTwiceAsWrongStillFindTheFault() {
+        for (String kind : List.of("mainline", "lateral", "none")) {
+            for (double factor : new double[] {0.5, 2}) {
+                ToyLine believed = new ToyLine(w -> new Hypotheses.Weighted(
+                        w.hypothesis(),
+                        w.hypothesis().kind().equals(kind) ? factor * w.baseRate() : w.baseRate(),
+                        w.exposure()));
+                Policy policy = Policies.best(believed, Trust.USUAL);
+                double right = 0;
+                double minutes = 0;
+                for (int seed = 0; seed < CASES / 2; seed++) {
+                    int truth = LINE.truth(seed);
+                    ServiceRun run = ServiceRun.play(believed, Trust.USUAL, policy, LINE.nature(truth, seed));
+                    right += LINE.hit(truth, run.declared()) == Declaration.Hit.RIGHT ? 2.0 / CASES : 0;
+                    minutes += run.inquiry().minutes() * 2 / CASES;
+                }
+                System.out.printf(
+                        Locale.ROOT, "prior of %s x %.1f: right %.3f, %.1f min%n", kind, factor, right, minutes);
+                assertTrue(right > 0.90, kind + " times " + factor + ": right in " + right);
+            }
+        }
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
+import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import provingyard.diagnosis.Action.Kind;
@@ -16,9 +17,9 @@ import provingyard.diagnosis.Hypothesis.Size;
 import provingyard.numeric.RandomStreams;
 
 /**
- * A mainline of eight segments of 10 m in a chain, with isolation valves after the second, fourth and sixth, and six zones;
- * 40 hypotheses, 36 tests, and digging. Readings follow from simple formulas, so that the diagnosis is tested without a
- * simulator.
+ * A mainline of eight segments of 10 m in a chain, with isolation valves after the second, fourth and sixth, and six
+ * zones; 40 hypotheses, 36 tests, and digging. Readings follow from simple formulas, so that the diagnosis is tested
+ * without a simulator.
  */
 final class ToyLine implements Premises {
 
@@ -37,11 +38,17 @@ final class ToyLine implements Premises {
     private static final Instrument GAUGE = new Instrument(10, 0, 10, 0, 1000);
     private static final Instrument OHMS = new Instrument(2, 0.02, 1, 0, 200);
 
-    private final Hypotheses hypotheses = Hypotheses.of(faults());
+    private final Hypotheses hypotheses;
     private final List<Action> actions = new ArrayList<>();
     private final Map<String, Prediction> predictions = new HashMap<>();
 
     ToyLine() {
+        this(w -> w);
+    }
+
+    /** The line in the eyes of somebody with other priors. */
+    ToyLine(UnaryOperator<Hypotheses.Weighted> prior) {
+        hypotheses = Hypotheses.of(faults()).reweighted(prior);
         addTest("meter", 3, HOUSE, METER, 0, this::leak);
         addTest("meter-long", 15, HOUSE, LONG_WATCH, 0, this::leak);
         IntStream.rangeClosed(1, 3).forEach(this::addSplit);
