@@ -6,8 +6,8 @@ package provingyard.diagnosis;
  * @param kind what is wrong, such as {@code mainlineBreak}, or {@code none}
  * @param place where: a pipe cell, a valve, a wire run, a sensor
  * @param size how much
- * @param repairClass what would be repaired. Hypotheses that lead to the same repair share it; belief is judged by class,
- *     so that nobody must guess a size
+ * @param repairClass what would be repaired. Hypotheses that lead to the same repair share it; belief is judged by
+ *     class, so that nobody must guess a size
  */
 public record Hypothesis(String kind, String place, Size size, String repairClass) {
 

@@ -71,6 +71,14 @@ public record ServiceRun(List<Step> steps, Inquiry inquiry, String declared) {
         return inquiry.belief().ofClass(declared);
     }
 
+    /** Minutes of what is judged: what a case's time and the reference's time mean. */
+    public double testMinutes() {
+        return steps.stream()
+                .filter(s -> s.kind().judged())
+                .mapToDouble(Step::minutes)
+                .sum();
+    }
+
     private Step step(Action action, boolean rated, Inquiry next, Ranking ranking) {
         Belief belief = inquiry.belief();
         double minutes = action.minutes(inquiry.state(), ranking.premises()::walk);

@@ -3,7 +3,8 @@ package provingyard.diagnosis;
 /**
  * How far predictions and readings are trusted. Both defaults are design, not measurement.
  *
- * @param modelError share of a predicted value that a real technician could not know: roughness of pipes, drift of supply
+ * @param modelError share of a predicted value that a real technician could not know: roughness of pipes, drift of
+ *     supply
  * @param outliers probability of a reading that has nothing to do with the truth; keeps one odd reading from killing it
  */
 public record Trust(double modelError, double outliers) {

@@ -80,8 +80,7 @@ class PolicyTableTest {
         return IntStream.range(0, LINE.hypotheses().size())
                 .mapToDouble(h -> IntStream.range(0, SEEDS_PER_FAULT)
                         .mapToDouble(s -> ServiceRun.play(LINE, Trust.USUAL, policy, LINE.nature(h, 10_000 + s))
-                                .inquiry()
-                                .minutes())
+                                .testMinutes())
                         .average()
                         .orElseThrow())
                 .toArray();

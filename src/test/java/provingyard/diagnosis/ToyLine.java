@@ -312,13 +312,13 @@ final class ToyLine implements Premises {
 
     /** How near the truth a statement is: the next segment counts half. */
     Declaration.Hit hit(int truth, String declared) {
-        Hypothesis true_ = hypotheses.get(truth);
-        if (true_.repairClass().equals(declared)) {
+        Hypothesis fault = hypotheses.get(truth);
+        if (fault.repairClass().equals(declared)) {
             return Declaration.Hit.RIGHT;
         }
         boolean next =
-                Stream.of(segment(true_) - 1, segment(true_) + 1).anyMatch(i -> declared.equals("mainlines" + i));
-        return segment(true_) > 0 && next ? Declaration.Hit.NEAR : Declaration.Hit.WRONG;
+                Stream.of(segment(fault) - 1, segment(fault) + 1).anyMatch(i -> declared.equals("mainlines" + i));
+        return segment(fault) > 0 && next ? Declaration.Hit.NEAR : Declaration.Hit.WRONG;
     }
 
     List<String> ids(String start) {
