@@ -65,6 +65,7 @@ class ArchitectureTest {
                 "numeric");
         may("score", "season", "scenario", "quantity", "numeric");
         may("study", "season", "score", "setup", "scenario", "quantity", "numeric");
+        may("diagnosis", "season", "score", "setup", "scenario", "quantity", "numeric");
         may("picture", "season", "score", "setup", "scenario", "quantity", "numeric", "text");
         may("report", "picture", "score", "study", "season", "setup", "scenario", "quantity", "numeric", "text");
         may(
