@@ -61,7 +61,7 @@ final class AfterSeason {
         this.shell = shell;
         this.yard = yard;
         sayings = new MomentSayings(words, model.scenario());
-        debriefs = new DebriefModel(new LiveStudy(), study, Platform::runLater, this::failed);
+        debriefs = new DebriefModel(shell.study(), study, Platform::runLater, this::failed);
         debriefs.tell(this::scored);
         commit = new CommitSheet(model, words, this::committed, yard::uncover);
         debriefs.stateProperty().addListener((o, was, is) -> commit.working(is.debrief() == null));

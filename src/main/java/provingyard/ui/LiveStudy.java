@@ -17,7 +17,14 @@ import provingyard.study.WorthStudy;
 final class LiveStudy implements SeasonStudy {
 
     /** Draws of the climate over which worth is found: some ten seconds for the largest site. */
-    private static final int DRAWS = 24;
+    static final int DRAWS = 24;
+
+    private final int draws;
+
+    /** A study that finds worth over so many draws. */
+    LiveStudy(int draws) {
+        this.draws = draws;
+    }
 
     @Override
     public Optional<Mark> mark(Season lived) {
@@ -40,6 +47,6 @@ final class LiveStudy implements SeasonStudy {
 
     @Override
     public WorthStudy.Result worth(Season lived, Optional<Mark> mark, Progress progress) {
-        return WorthStudy.of(lived.site(), lived.setUp(), mark.map(Mark::setUp), DRAWS, progress);
+        return WorthStudy.of(lived.site(), lived.setUp(), mark.map(Mark::setUp), draws, progress);
     }
 }

@@ -73,6 +73,7 @@ public final class Shell {
     private final Scene scene;
     private final List<Scenario> sites;
     private final LearnerBook book;
+    private SeasonStudy study = new LiveStudy(LiveStudy.DRAWS);
     private final ObjectProperty<Theme> theme = new SimpleObjectProperty<>(Theme.LIGHT);
     private final IntegerProperty textSize = new SimpleIntegerProperty(100);
     private final BooleanProperty still = new SimpleBooleanProperty();
@@ -145,6 +146,16 @@ public final class Shell {
     /** The learners and the one who is here. */
     LearnerBook book() {
         return book;
+    }
+
+    /** Who is asked for what lies behind a debrief. */
+    SeasonStudy study() {
+        return study;
+    }
+
+    /** Asks somebody else from the next site that is opened on. */
+    void study(SeasonStudy next) {
+        study = next;
     }
 
     /** The theme of everything. */

@@ -170,9 +170,8 @@ class MarksStudyTest {
         List<SetUp> all = RandomSetUps.of(site, RANDOM, 20261126);
         List<SetUp> finalists = best(all, trials.means(all, picking.subList(0, RANDOM_DRAWS)));
         SetUp winner = best(finalists, trials.means(finalists, picking)).get(0);
-        long ahead = finalists.stream()
-                .filter(s -> judged.points(s, judging) > 100)
-                .count();
+        long ahead =
+                finalists.stream().filter(s -> judged.points(s, judging) > 100).count();
         return new double[] {judged.points(winner, judging), ahead};
     }
 

@@ -32,6 +32,8 @@ final class OpenProgram {
         Shell[] made = new Shell[1];
         FxToolkit.setupFixture(() -> {
             made[0] = new Shell(ProvingYardApp.sites(), width, height);
+            // A window is tried here, not the climate: two draws say as much of it as many.
+            made[0].study(new LiveStudy(2));
             for (Hints.Hint hint : Hints.Hint.values()) {
                 made[0].book().change(l -> l.following(hint.key()));
             }
