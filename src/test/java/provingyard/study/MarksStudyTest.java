@@ -72,6 +72,8 @@ class MarksStudyTest {
             double[] random = random(site, trials, judged);
             double[] seeds = seeds(site, shipped, judged);
             ROWS.put(id, row(id, site, judged, perverse, random, seeds));
+            // A whole study takes long: what is known is told at once.
+            System.out.println(ROWS.get(id));
             assertAll(
                     id,
                     Stream.of(
