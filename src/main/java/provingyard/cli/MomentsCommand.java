@@ -13,7 +13,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import provingyard.quantity.Display;
 import provingyard.quantity.Show;
@@ -38,29 +37,23 @@ final class MomentsCommand implements Callable<Integer> {
     @Mixin
     private Common common;
 
-    @Parameters(paramLabel = "SITE", descriptionKey = "run.site")
-    private String site;
-
-    @Option(names = "--setup", paramLabel = "FILE|careless|textbook|mark", descriptionKey = "run.setup")
-    private String setUpName;
+    @Mixin
+    private SeasonOf of;
 
     @Option(names = "--all", descriptionKey = "moments.all")
     private boolean all;
-
-    @Option(names = "--json", descriptionKey = "run.json")
-    private boolean json;
 
     @Override
     public Integer call() {
         common.check();
         PrintWriter err = spec.commandLine().getErr();
         Inputs inputs = new Inputs(common.texts(), err);
-        Optional<Scenario> scenario = inputs.site(site);
+        Optional<Scenario> scenario = inputs.site(of.site());
         if (scenario.isEmpty()) {
             return Main.BAD_INPUT;
         }
         Site ready = Site.of(scenario.get());
-        Optional<SetUp> setUp = inputs.setUp(setUpName, ready);
+        Optional<SetUp> setUp = inputs.setUp(of.setUp(), ready);
         if (setUp.isEmpty()) {
             return Main.BAD_INPUT;
         }
@@ -69,7 +62,7 @@ final class MomentsCommand implements Callable<Integer> {
         List<Moment> found = Moments.of(season);
         List<Moment> told = all ? found : Moments.topOf(found, PER_RULE);
         MomentWords words = new MomentWords(scenario.get(), common.language(), common.units());
-        spec.commandLine().getOut().println(json ? json(told, words) : text(told, words));
+        spec.commandLine().getOut().println(of.json() ? json(told, words) : text(told, words));
         return RunCommand.verdict(season.unsolvedMinutes(), common.texts(), err);
     }
 
@@ -90,7 +83,7 @@ final class MomentsCommand implements Callable<Integer> {
     private String json(List<Moment> moments, MomentWords words) {
         ObjectMapper mapper = new ObjectMapper();
         ObjectNode root = mapper.createObjectNode();
-        root.put("site", site);
+        root.put("site", of.site());
         ArrayNode list = root.putArray("moments");
         for (Moment moment : moments) {
             write(list.addObject(), moment, words);

@@ -11,7 +11,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import provingyard.quantity.Display;
 import provingyard.report.Reports;
@@ -49,11 +48,8 @@ final class RunCommand implements Callable<Integer> {
     @Mixin
     private Common common;
 
-    @Parameters(paramLabel = "SITE", descriptionKey = "run.site")
-    private String site;
-
-    @Option(names = "--setup", paramLabel = "FILE|careless|textbook|mark", descriptionKey = "run.setup")
-    private String setUpName;
+    @Mixin
+    private SeasonOf of;
 
     @Option(names = "--seed", paramLabel = "N", descriptionKey = "run.seed")
     private Long seed;
@@ -63,9 +59,6 @@ final class RunCommand implements Callable<Integer> {
 
     @Option(names = "--search", descriptionKey = "run.search")
     private boolean search;
-
-    @Option(names = "--json", descriptionKey = "run.json")
-    private boolean json;
 
     @Option(names = "--report", paramLabel = "DIR", descriptionKey = "run.report")
     private Path report;
@@ -80,7 +73,7 @@ final class RunCommand implements Callable<Integer> {
             err.println(texts.say("bad.days", MOST_DAYS, Integer.toString(days)));
             return Main.BAD_INPUT;
         }
-        Optional<Scenario> scenario = inputs.site(site);
+        Optional<Scenario> scenario = inputs.site(of.site());
         if (scenario.isEmpty()) {
             return Main.BAD_INPUT;
         }
@@ -90,7 +83,7 @@ final class RunCommand implements Callable<Integer> {
         Site ready = Site.of(scenario.get());
         Optional<Mark> mark = mark(ready, texts, err);
         Optional<SetUp> setUp =
-                "mark".equals(setUpName) && mark.isPresent() ? mark.map(Mark::setUp) : inputs.setUp(setUpName, ready);
+                "mark".equals(of.setUp()) && mark.isPresent() ? mark.map(Mark::setUp) : inputs.setUp(of.setUp(), ready);
         return setUp.isEmpty() ? Main.BAD_INPUT : live(ready, setUp.get(), mark, texts);
     }
 
@@ -115,10 +108,10 @@ final class RunCommand implements Callable<Integer> {
         // Begun only now: one season that is lived while the machine warms up is quicker than three that share it.
         Comparison comparison = new Comparison(ready, withSeed, withDays, mark, Optional.of(setUp));
         Standing standing = comparison.with(season.outcome(), setUp);
-        RunResult result = new RunResult(ready.scenario(), withSeed, withDays, setUpName, season, standing);
+        RunResult result = new RunResult(ready.scenario(), withSeed, withDays, of.setUp(), season, standing);
         PrintWriter print = spec.commandLine().getOut();
         Display display = Display.of(common.units(), common.language());
-        print.println(json ? result.json() : result.text(texts, display));
+        print.println(of.json() ? result.json() : result.text(texts, display));
         int exit = verdict(season.unsolvedMinutes(), texts, spec.commandLine().getErr());
         return report == null || write(season, mark, texts) ? exit : Main.BAD_INPUT;
     }
@@ -128,10 +121,10 @@ final class RunCommand implements Callable<Integer> {
         PrintWriter err = spec.commandLine().getErr();
         err.println(texts.say("report.working", WORTH_DRAWS));
         err.flush();
-        Story story = new Story(debrief(season, mark), setUpName == null ? "" : setUpName);
+        Story story = new Story(debrief(season, mark), of.setUp() == null ? "" : of.setUp());
         try {
             Path page = Reports.write(report, story, texts.language(), common.units());
-            if (!json) {
+            if (!of.json()) {
                 spec.commandLine().getOut().println(texts.say("report.written", page));
             }
             return true;

@@ -6,8 +6,6 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import provingyard.quantity.Display;
 import provingyard.scenario.Scenario;
@@ -31,14 +29,8 @@ final class SharesCommand implements Callable<Integer> {
     @Mixin
     private Common common;
 
-    @Parameters(paramLabel = "SITE", descriptionKey = "run.site")
-    private String site;
-
-    @Option(names = "--setup", paramLabel = "FILE|careless|textbook|mark", descriptionKey = "run.setup")
-    private String setUpName;
-
-    @Option(names = "--json", descriptionKey = "run.json")
-    private boolean json;
+    @Mixin
+    private SeasonOf of;
 
     @Override
     public Integer call() {
@@ -46,17 +38,17 @@ final class SharesCommand implements Callable<Integer> {
         PrintWriter err = spec.commandLine().getErr();
         Texts texts = common.texts();
         Inputs inputs = new Inputs(texts, err);
-        Optional<Scenario> scenario = inputs.site(site);
+        Optional<Scenario> scenario = inputs.site(of.site());
         if (scenario.isEmpty()) {
             return Main.BAD_INPUT;
         }
         Site ready = Site.of(scenario.get());
         Optional<Mark> mark = MarkStore.find(ready);
         if (mark.isEmpty()) {
-            err.println(texts.say("bad.noMarkYet", site));
+            err.println(texts.say("bad.noMarkYet", of.site()));
             return Main.BAD_INPUT;
         }
-        Optional<SetUp> setUp = inputs.setUp(setUpName, ready);
+        Optional<SetUp> setUp = inputs.setUp(of.setUp(), ready);
         return setUp.isEmpty() ? Main.BAD_INPUT : share(ready, setUp.get(), mark.get(), texts);
     }
 
@@ -65,9 +57,9 @@ final class SharesCommand implements Callable<Integer> {
         season.liveToEnd();
         Shares shares =
                 SharesStudy.of(season, mark.setUp(), Optional.of(mark.own().mark()), Progress.SILENT);
-        SharesResult result = new SharesResult(ready.scenario(), setUpName, shares);
+        SharesResult result = new SharesResult(ready.scenario(), of.setUp(), shares);
         Display display = Display.of(common.units(), common.language());
-        spec.commandLine().getOut().println(json ? result.json() : result.text(texts, display));
+        spec.commandLine().getOut().println(of.json() ? result.json() : result.text(texts, display));
         return RunCommand.verdict(
                 season.unsolvedMinutes(), texts, spec.commandLine().getErr());
     }

@@ -7,7 +7,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import provingyard.quantity.Display;
 import provingyard.scenario.Scenario;
@@ -32,17 +31,11 @@ final class WorthCommand implements Callable<Integer> {
     @Mixin
     private Common common;
 
-    @Parameters(paramLabel = "SITE", descriptionKey = "run.site")
-    private String site;
-
-    @Option(names = "--setup", paramLabel = "FILE|careless|textbook|mark", descriptionKey = "run.setup")
-    private String setUpName;
+    @Mixin
+    private SeasonOf of;
 
     @Option(names = "--draws", paramLabel = "N", descriptionKey = "worth.draws", defaultValue = "20")
     private int draws;
-
-    @Option(names = "--json", descriptionKey = "run.json")
-    private boolean json;
 
     @Override
     public Integer call() {
@@ -54,25 +47,25 @@ final class WorthCommand implements Callable<Integer> {
             err.println(texts.say("bad.draws", FEWEST_DRAWS, Integer.toString(MOST_DRAWS), Integer.toString(draws)));
             return Main.BAD_INPUT;
         }
-        Optional<Scenario> scenario = inputs.site(site);
+        Optional<Scenario> scenario = inputs.site(of.site());
         if (scenario.isEmpty()) {
             return Main.BAD_INPUT;
         }
         Site ready = Site.of(scenario.get());
         Optional<SetUp> mark = MarkStore.find(ready).map(Mark::setUp);
-        if ("mark".equals(setUpName) && mark.isEmpty()) {
-            err.println(texts.say("bad.noMarkYet", site));
+        if ("mark".equals(of.setUp()) && mark.isEmpty()) {
+            err.println(texts.say("bad.noMarkYet", of.site()));
             return Main.BAD_INPUT;
         }
-        Optional<SetUp> setUp = inputs.setUp(setUpName, ready);
+        Optional<SetUp> setUp = inputs.setUp(of.setUp(), ready);
         return setUp.isEmpty() ? Main.BAD_INPUT : worth(ready, setUp.get(), mark, texts);
     }
 
     private int worth(Site ready, SetUp setUp, Optional<SetUp> mark, Texts texts) {
         WorthStudy.Result found = WorthStudy.of(ready, setUp, mark, draws, Progress.SILENT);
-        WorthResult result = new WorthResult(ready.scenario(), setUpName, found);
+        WorthResult result = new WorthResult(ready.scenario(), of.setUp(), found);
         Display display = Display.of(common.units(), common.language());
-        spec.commandLine().getOut().println(json ? result.json() : result.text(texts, display));
+        spec.commandLine().getOut().println(of.json() ? result.json() : result.text(texts, display));
         return RunCommand.verdict(
                 found.unsolvedMinutes(), texts, spec.commandLine().getErr());
     }
