@@ -40,18 +40,32 @@ public final class Draws {
     /** Most draws of a search. */
     static final int MOST = 36;
 
-    /** Cells times days that one candidate lives over all draws of a search: some 1.5 s of one core. */
-    private static final double CELL_DAYS = 2.1e6;
+    /** Work of a search over all its draws that two cores do within a minute, in the measure of {@link #work}. */
+    private static final double A_MINUTE = 6.6e7;
+
+    /** As many cells take as long as all else that a season's minute asks for. */
+    private static final double CELLS_OF_A_MINUTE = 1500;
+
+    /** An open schedule has as many dials as so many kinds of sensor. */
+    private static final int SCHEDULE_AS_KINDS = 2;
 
     private Draws() {}
 
-    /** The draws of a search: more of them where a season of the site is quick to live, 12 to 36. */
+    /** The draws of a search: more of them where it is done quickly, 12 to 36. */
     static List<Integer> search(Scenario scenario) {
+        return from(1, (int) Math.max(FEWEST, Math.min(MOST, A_MINUTE / work(scenario))));
+    }
+
+    /**
+     * How much a search has to do for each draw, by what searches of the shipped sites took: days times cells of a season,
+     * and the square of the kinds that are open, since each is tried with each other.
+     */
+    private static double work(Scenario scenario) {
         Point size = scenario.yard().size();
         double cell = scenario.yard().cell();
         double cells = size.x() * size.y() / (cell * cell);
-        double fit = CELL_DAYS / (cells * scenario.season().days());
-        return from(1, (int) Math.max(FEWEST, Math.min(MOST, fit)));
+        int kinds = new Limits(scenario).kinds().size() + (scenario.locks().schedule() ? 0 : SCHEDULE_AS_KINDS);
+        return scenario.season().days() * (cells + CELLS_OF_A_MINUTE) * kinds * kinds;
     }
 
     /** The draws of a challenger's trial, which no search uses. */

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
+import provingyard.score.Loss;
 import provingyard.setup.SetUp;
 
 /**
@@ -32,7 +33,27 @@ record Heats(Trials trials, List<Integer> some, List<Integer> all) {
 
     private SetUp last(SetUp now, List<SetUp> second) {
         List<SetUp> last = survivors(now, second, some, 1, 0);
-        return last.isEmpty() || trials.mean(last.get(0), all) >= trials.mean(now, all) ? now : last.get(0);
+        return !last.isEmpty() && isAhead(last.get(0), now) ? last.get(0) : now;
+    }
+
+    /**
+     * Whether another is better over all draws by more than the standard error of their paired differences: the optimum is
+     * flat, and a search that takes every gain follows the luck of its draws. Over one draw nothing is left to luck.
+     */
+    private boolean isAhead(SetUp other, SetUp now) {
+        List<Loss> theirs = trials.losses(other, all);
+        List<Loss> ours = trials.losses(now, all);
+        double sum = 0;
+        double squares = 0;
+        for (int i = 0; i < all.size(); i++) {
+            double gain = ours.get(i).total() - theirs.get(i).total();
+            sum += gain;
+            squares += gain * gain;
+        }
+        int n = all.size();
+        double mean = sum / n;
+        double error = n < 2 ? 0 : Math.sqrt(Math.max(0, squares / n - mean * mean) / (n - 1));
+        return mean > error;
     }
 
     /**
