@@ -86,7 +86,8 @@ final class ReferenceChecks {
                 for (String declared : List.of("pipe", "fitting", "head", "drip")) {
                     known.addAll(declared(declared));
                 }
-                known.addAll(List.of("rain", "wind", "freeze", "flow", "soil"));
+                known.addAll(declared("junction"));
+                known.addAll(List.of("rain", "wind", "freeze", "flow", "soil", "controller"));
             }
             default -> known.addAll(declared(kind));
         }

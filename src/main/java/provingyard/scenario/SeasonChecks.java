@@ -143,13 +143,7 @@ final class SeasonChecks {
         } else if (tree.path("call").isNull()) {
             findings.error(Code.REF_NEEDS, "", "serviceCall", "call");
         }
-        for (int i = 0; i < tree.at("/call/pool").size(); i++) {
-            int fault = tree.at("/call/pool").path(i).asInt(-1);
-            int most = tree.path("faults").size() - 1;
-            if (fault > most) {
-                findings.error(Code.SCH_RANGE, "/call/pool/" + i, fault + "", "0", most + "");
-            }
-        }
+        deals();
         for (int i = 0; i < tree.at("/lesson/about").size(); i++) {
             String kind = tree.at("/lesson/about").path(i).asText();
             if (tune && tree.path("kit").path(kind).isNull()) {
@@ -159,6 +153,19 @@ final class SeasonChecks {
         JsonNode mastery = tree.at("/lesson/mastery");
         if (mastery.path("need").asInt(0) > mastery.path("ofLast").asInt(99)) {
             order("/lesson/mastery", "need > ofLast", "need \u2264 ofLast");
+        }
+    }
+
+    private void deals() {
+        int most = tree.path("faults").size() - 1;
+        for (int i = 0; i < tree.at("/call/deals").size(); i++) {
+            JsonNode deal = tree.at("/call/deals").path(i);
+            for (int k = 0; k < deal.size(); k++) {
+                int fault = deal.path(k).asInt(-1);
+                if (fault > most) {
+                    findings.error(Code.SCH_RANGE, "/call/deals/" + i + "/" + k, fault + "", "0", most + "");
+                }
+            }
         }
     }
 }

@@ -34,6 +34,7 @@ final class SensorTroubles {
     private static SensorFaults.Kind kind(FaultPlan plan) {
         return switch (plan.kind()) {
             case RAIN_STUCK -> SensorFaults.Kind.RAIN_STUCK_WET;
+            case RAIN_STUCK_DRY -> SensorFaults.Kind.RAIN_STUCK_DRY;
             case WIND_SEIZED -> SensorFaults.Kind.WIND_SEIZED;
             case FREEZE_READS_WARM -> SensorFaults.Kind.FREEZE_READS_WARM;
             case FLOW_JAMMED -> SensorFaults.Kind.FLOW_JAMMED;

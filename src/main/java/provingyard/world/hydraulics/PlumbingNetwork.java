@@ -50,6 +50,11 @@ final class PlumbingNetwork {
         return "weep-" + fault;
     }
 
+    /** Id of the way that a fault of this index puts in the place of a fitting: a narrower valve, a lower regulator. */
+    static String insteadId(int fault) {
+        return "instead-" + fault;
+    }
+
     private Network build() {
         Plumbing plumbing = scenario.plumbing();
         for (PlumbingGraph.Node node : graph.nodes()) {
@@ -135,6 +140,45 @@ final class PlumbingNetwork {
             }
             default -> builder.valve(f.id(), device.from(), device.to(), f.size(), f.losses(), true);
         }
+        for (int i = 0; i < scenario.faults().size(); i++) {
+            if (scenario.faults().get(i).on().equals(f.id())) {
+                instead(device, i, scenario.faults().get(i));
+            }
+        }
+    }
+
+    /** What a fault makes of a fitting, shut until it acts; then the fitting itself is shut and this is open. */
+    private void instead(PlumbingGraph.Device device, int index, FaultPlan fault) {
+        Plumbing.Fitting f = device.fitting();
+        switch (fault.kind()) {
+            case VALVE_PARTLY_SHUT, FILTER_CLOGGED -> {
+                double losses = (f.losses() + 1) * fault.amount();
+                builder.valve(insteadId(index), device.from(), device.to(), f.size(), losses, false);
+            }
+            case REGULATOR_LOW -> {
+                double held = f.setting() * (1 - fault.amount()) / WEIGHT_N_M3;
+                builder.prv(insteadId(index), device.from(), device.to(), f.size(), f.losses(), held, false);
+            }
+            default -> {
+                // Other faults change what is there.
+            }
+        }
+    }
+
+    /** Head in m that a share of the supply's pressure is worth: of a pump, of its lift at no flow. */
+    static double supplyShare(Plumbing.Supply supply, double share) {
+        boolean pump = supply.kind() == Plumbing.SupplyKind.PUMP;
+        double pressure = pump ? supply.points().get(0).pressure() : supply.pressure();
+        return share * pressure / WEIGHT_N_M3;
+    }
+
+    /** Id of the fixed head that feeds the site. */
+    static String sourceId(Plumbing.Supply supply) {
+        return switch (supply.kind()) {
+            case FIXED -> supply.junction();
+            case CURVE -> supply.junction() + ".static";
+            case PUMP -> supply.junction() + ".suction";
+        };
     }
 
     /** Loss = opening loss + K velocity heads; nothing flows back. */

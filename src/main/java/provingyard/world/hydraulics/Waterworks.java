@@ -1,6 +1,8 @@
 package provingyard.world.hydraulics;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,8 +20,17 @@ import provingyard.scenario.Scenario;
  */
 public final class Waterworks {
 
-    /** A configuration: zones the controller opens, master valve, faults that act (one bit each). */
-    private record Configuration(long zones, boolean master, long faults) {}
+    /** A configuration: zones the controller opens, master valve, what people hold, faults that act, rising. */
+    private record Configuration(long zones, boolean master, Hands hands, List<Integer> faults) {
+
+        boolean acts(int fault) {
+            return Collections.binarySearch(faults, fault) >= 0;
+        }
+
+        boolean opens(int zone) {
+            return (zones >> zone & 1) != 0;
+        }
+    }
 
     private final Scenario scenario;
     private final PlumbingGraph graph;
@@ -41,7 +52,7 @@ public final class Waterworks {
         network = PlumbingNetwork.of(scenario, graph);
     }
 
-    /** The plumbing of a site; at most 63 zones and 63 faults. */
+    /** The plumbing of a site; at most 63 zones. */
     public static Waterworks of(Scenario scenario) {
         return new Waterworks(scenario);
     }
@@ -120,18 +131,41 @@ public final class Waterworks {
     }
 
     /**
+     * What flows while nobody touches anything.
+     *
+     * @param open zones that the controller opens, in the document's order
+     * @param masterOpen whether the controller lets the master valve be open
+     * @param faults bit i is set while the scenario's i-th fault acts; the first 63 can
+     */
+    public WaterFlows flows(boolean[] open, boolean masterOpen, long faults) {
+        List<Integer> acting = new ArrayList<>();
+        for (int i = 0; i < Math.min(scenario.faults().size(), Long.SIZE - 1); i++) {
+            if ((faults >> i & 1) != 0) {
+                acting.add(i);
+            }
+        }
+        return flows(open, masterOpen, Hands.OFF, acting);
+    }
+
+    /**
      * What flows.
      *
      * @param open zones that the controller opens, in the document's order
      * @param masterOpen whether the controller lets the master valve be open
-     * @param faults bit i is set while the scenario's i-th fault acts
+     * @param hands valves that people hold
+     * @param acting the scenario's faults that act
      */
-    public WaterFlows flows(boolean[] open, boolean masterOpen, long faults) {
+    public WaterFlows flows(boolean[] open, boolean masterOpen, Hands hands, Collection<Integer> acting) {
         long mask = 0;
         for (int i = 0; i < open.length; i++) {
             mask |= open[i] ? 1L << i : 0;
         }
-        Configuration configuration = new Configuration(mask, masterOpen, faults & hydraulic());
+        List<Integer> faults = acting.stream()
+                .filter(i -> isHydraulic(scenario.faults().get(i).kind()))
+                .distinct()
+                .sorted()
+                .toList();
+        Configuration configuration = new Configuration(mask, masterOpen, hands, faults);
         WaterFlows flows = known.get(configuration);
         if (flows == null) {
             flows = solve(configuration);
@@ -140,31 +174,42 @@ public final class Waterworks {
         return flows;
     }
 
-    private long hydraulic() {
-        long mask = 0;
-        for (int i = 0; i < scenario.faults().size(); i++) {
-            boolean hydraulic =
-                    switch (scenario.faults().get(i).kind()) {
-                        case RAIN_STUCK, WIND_SEIZED, FREEZE_READS_WARM, FLOW_JAMMED, SOIL_VOID -> false;
-                        default -> true;
-                    };
-            mask |= hydraulic ? 1L << i : 0;
-        }
-        return mask;
+    /** Whether a kind of fault is one of pipes, valves, heads or supply. */
+    public static boolean isHydraulic(FaultPlan.Kind kind) {
+        return switch (kind) {
+            case MAINLINE_BREAK,
+                    MAINLINE_LEAK,
+                    LATERAL_BREAK,
+                    VALVE_STUCK_OPEN,
+                    VALVE_WEEPS,
+                    VALVE_STUCK_SHUT,
+                    MASTER_STUCK_OPEN,
+                    MASTER_STUCK_SHUT,
+                    VALVE_PARTLY_SHUT,
+                    FILTER_CLOGGED,
+                    SUPPLY_LOW,
+                    REGULATOR_LOW,
+                    HEAD_BROKEN,
+                    NOZZLE_CLOGGED -> true;
+            default -> false;
+        };
     }
 
     private WaterFlows solve(Configuration configuration) {
         NetworkState state = network.newState();
         for (int z = 0; z < zones.size(); z++) {
-            state.setOpen(network.link(zones.get(z).id()), (configuration.zones() >> z & 1) != 0);
+            state.setOpen(network.link(zones.get(z).id()), configuration.opens(z));
         }
         masters.forEach(m -> state.setOpen(network.link(m.id()), configuration.master()));
-        for (int i = 0; i < scenario.faults().size(); i++) {
-            if ((configuration.faults() >> i & 1) != 0) {
-                apply(state, i, scenario.faults().get(i));
-            }
+        configuration.hands().opened().forEach(id -> state.setOpen(network.link(id), true));
+        for (int i : configuration.faults()) {
+            apply(state, i, scenario.faults().get(i));
         }
-        shutStuckValves(state, configuration);
+        configuration.faults().forEach(i -> shutIfStuck(state, scenario.faults().get(i)));
+        for (int i : configuration.faults()) {
+            putInstead(state, i, scenario.faults().get(i), configuration.hands());
+        }
+        configuration.hands().shut().forEach(id -> shut(state, id, configuration));
         new NetworkSolver(network).solve(state);
         return read(state, configuration);
     }
@@ -173,23 +218,53 @@ public final class Waterworks {
         switch (fault.kind()) {
             case MAINLINE_BREAK, MAINLINE_LEAK, LATERAL_BREAK ->
                 state.setOutletK(network.outlet(PlumbingGraph.leakId(index)), PlumbingNetwork.leakFactor(fault));
-            case VALVE_STUCK_OPEN -> state.setOpen(network.link(fault.on()), true);
+            case VALVE_STUCK_OPEN, MASTER_STUCK_OPEN -> state.setOpen(network.link(fault.on()), true);
             case VALVE_WEEPS -> state.setOpen(network.link(PlumbingNetwork.weepId(index)), true);
             case HEAD_BROKEN -> scale(state, fault.on(), 1 + fault.amount());
             case NOZZLE_CLOGGED -> scale(state, fault.on(), Math.max(0, 1 - fault.amount()));
+            case SUPPLY_LOW -> {
+                Plumbing.Supply supply = scenario.plumbing().supply();
+                int source = network.node(PlumbingNetwork.sourceId(supply));
+                double lost = PlumbingNetwork.supplyShare(supply, fault.amount());
+                state.setSourceHead(source, network.fixedHead[network.slotOf[source]] - lost);
+            }
             default -> {
-                // Faults of sensors do not touch the water; valves that stick shut come last.
+                // Faults of sensors and wires do not touch the water; valves that stick shut come last.
             }
         }
     }
 
     /** A valve that sticks shut lets nothing through, also where another of its faults would hold it open. */
-    private void shutStuckValves(NetworkState state, Configuration configuration) {
-        for (int i = 0; i < scenario.faults().size(); i++) {
-            FaultPlan fault = scenario.faults().get(i);
-            if (fault.kind() == FaultPlan.Kind.VALVE_STUCK_SHUT && (configuration.faults() >> i & 1) != 0) {
-                state.setOpen(network.link(fault.on()), false);
-            }
+    private void shutIfStuck(NetworkState state, FaultPlan fault) {
+        if (fault.kind() == FaultPlan.Kind.VALVE_STUCK_SHUT || fault.kind() == FaultPlan.Kind.MASTER_STUCK_SHUT) {
+            state.setOpen(network.link(fault.on()), false);
+        }
+    }
+
+    /** A clogged filter, a half shut valve or a low regulator takes the place of the sound one. */
+    private void putInstead(NetworkState state, int index, FaultPlan fault, Hands hands) {
+        boolean replaces =
+                switch (fault.kind()) {
+                    case VALVE_PARTLY_SHUT, FILTER_CLOGGED, REGULATOR_LOW -> true;
+                    default -> false;
+                };
+        if (replaces) {
+            state.setOpen(network.link(fault.on()), false);
+            state.setOpen(
+                    network.link(PlumbingNetwork.insteadId(index)),
+                    !hands.shut().contains(fault.on()));
+        }
+    }
+
+    /** Hands shut what is not stuck open. */
+    private void shut(NetworkState state, String fitting, Configuration configuration) {
+        boolean stuck = configuration.faults().stream()
+                .map(scenario.faults()::get)
+                .anyMatch(f -> f.on().equals(fitting)
+                        && (f.kind() == FaultPlan.Kind.VALVE_STUCK_OPEN
+                                || f.kind() == FaultPlan.Kind.MASTER_STUCK_OPEN));
+        if (!stuck) {
+            state.setOpen(network.link(fitting), false);
         }
     }
 
@@ -253,7 +328,7 @@ public final class Waterworks {
 
     private double lost(NetworkState state, Configuration configuration, int i, double[] zoneFlows, double[] heads) {
         FaultPlan fault = scenario.faults().get(i);
-        if ((configuration.faults() >> i & 1) == 0) {
+        if (!configuration.acts(i)) {
             return 0;
         }
         return switch (fault.kind()) {
@@ -261,11 +336,11 @@ public final class Waterworks {
                 state.outletFlow(network.outlet(PlumbingGraph.leakId(i)));
             case VALVE_STUCK_OPEN -> {
                 int z = zones().indexOf(fault.on());
-                yield (configuration.zones() >> z & 1) != 0 ? 0 : zoneFlows[z];
+                yield configuration.opens(z) ? 0 : zoneFlows[z];
             }
             case VALVE_WEEPS -> {
                 int z = zones().indexOf(fault.on());
-                yield (configuration.zones() >> z & 1) != 0 ? 0 : state.flow(network.link(PlumbingNetwork.weepId(i)));
+                yield configuration.opens(z) ? 0 : state.flow(network.link(PlumbingNetwork.weepId(i)));
             }
             case HEAD_BROKEN -> {
                 int h = headIndex(fault.on());
