@@ -141,7 +141,7 @@ final class PlumbingNetwork {
             default -> builder.valve(f.id(), device.from(), device.to(), f.size(), f.losses(), true);
         }
         for (int i = 0; i < scenario.faults().size(); i++) {
-            if (scenario.faults().get(i).on().equals(f.id())) {
+            if (f.id().equals(scenario.faults().get(i).on())) {
                 instead(device, i, scenario.faults().get(i));
             }
         }
