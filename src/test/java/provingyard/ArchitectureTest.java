@@ -66,10 +66,25 @@ class ArchitectureTest {
         may("score", "season", "scenario", "quantity", "numeric");
         may("study", "season", "score", "setup", "scenario", "quantity", "numeric");
         may("diagnosis", "season", "score", "setup", "scenario", "quantity", "numeric");
+        may(
+                "call",
+                "diagnosis",
+                "season",
+                "control",
+                "sensor",
+                "world.electric",
+                "world.hydraulics",
+                "score",
+                "setup",
+                "scenario",
+                "quantity",
+                "numeric");
         may("picture", "season", "score", "setup", "scenario", "quantity", "numeric", "text");
         may("report", "picture", "score", "study", "season", "setup", "scenario", "quantity", "numeric", "text");
         may(
                 "cli",
+                "call",
+                "diagnosis",
                 "report",
                 "picture",
                 "study",
@@ -88,6 +103,8 @@ class ArchitectureTest {
                 "text");
         may(
                 "ui",
+                "call",
+                "diagnosis",
                 "learner",
                 "report",
                 "picture",

@@ -75,6 +75,11 @@ public record Wiring(
         return UsualWiring.of(scenario, controller);
     }
 
+    /** Where the usual wiring's controller hangs. */
+    public static Point controllerOf(Scenario scenario) {
+        return UsualWiring.controller(scenario);
+    }
+
     /** The wire of a valve. */
     public ZoneWire wire(String valve) {
         return one(wires, valve, ZoneWire::valve);

@@ -1,0 +1,171 @@
+package provingyard.call;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import provingyard.diagnosis.Action;
+import provingyard.diagnosis.CategoryPrediction;
+import provingyard.diagnosis.Hypotheses;
+import provingyard.diagnosis.NumericPrediction;
+import provingyard.diagnosis.Prediction;
+import provingyard.diagnosis.Premises;
+import provingyard.diagnosis.SiteState;
+import provingyard.scenario.FaultPlan;
+import provingyard.scenario.Point;
+import provingyard.scenario.Scenario;
+import provingyard.setup.References;
+import provingyard.setup.SetUp;
+import provingyard.world.electric.Wiring;
+
+/**
+ * A service call's site made ready: what may be wrong, what can be done, what each test would read in each case. Safe for
+ * several threads; predictions are computed once and kept.
+ */
+public final class CallSite implements Premises {
+
+    /** Where a technician stands at the start. */
+    static final String CONTROLLER = "controller";
+
+    /** Metres walked in a minute with tools in hand (common practice, no source). */
+    private static final double WALK_METRES = 40;
+
+    private record Asked(String test, String configuration) {}
+
+    private final Scenario scenario;
+    private final Hypotheses hypotheses;
+    private final List<FaultPlan> faults;
+    private final Map<String, Point> places;
+    private final Map<String, FieldTest> tests = new LinkedHashMap<>();
+    private final Map<String, TestKit> kits = new LinkedHashMap<>();
+    private final Map<Asked, Prediction> known = new ConcurrentHashMap<>();
+    private final List<String> classes;
+    private final int suspected;
+
+    private CallSite(Scenario scenario) {
+        this.scenario = scenario;
+        SetUp installed = References.textbook(scenario).orElse(SetUp.CLOCK_ALONE);
+        Wiring wiring = Wiring.usual(scenario);
+        Suspects suspects = Suspects.of(scenario, installed, wiring, Rates.SHIPPED);
+        hypotheses = suspects.hypotheses();
+        suspected = suspects.faults().size();
+        faults = new ArrayList<>(suspects.faults());
+        faults.addAll(scenario.faults());
+        classes = faults.stream().map(suspects::repairClass).toList();
+        Scenario all = scenario.with(scenario.catalogue(), scenario.yard(), faults);
+        Ground ground = new Ground(all, installed, suspects, wiring);
+        places = ground.places();
+        for (TestKit kit : ground.kits()) {
+            for (FieldTest test : kit.tests()) {
+                if (isAllowed(test)) {
+                    tests.put(test.id(), test);
+                    kits.put(test.id(), kit);
+                }
+            }
+        }
+    }
+
+    /** Makes a service call's site ready. */
+    public static CallSite of(Scenario scenario) {
+        if (scenario.call() == null) {
+            throw new IllegalArgumentException(scenario.id() + " is no service call");
+        }
+        return new CallSite(scenario);
+    }
+
+    private boolean isAllowed(FieldTest test) {
+        List<String> allowed = scenario.call().tests();
+        return allowed.isEmpty() || !test.action().kind().judged() || allowed.contains(test.kind());
+    }
+
+    /** The document. */
+    public Scenario scenario() {
+        return scenario;
+    }
+
+    /** All faults that this site knows: the suspected ones, then the author's. */
+    public List<FaultPlan> faults() {
+        return faults;
+    }
+
+    /** Number of a fault of the scenario among {@link #faults()}. */
+    public int authored(int fault) {
+        return suspected + fault;
+    }
+
+    /** What would be repaired to mend a fault. */
+    public String repairClass(int fault) {
+        return classes.get(fault);
+    }
+
+    /** A test by its id. */
+    public Optional<FieldTest> test(String id) {
+        return Optional.ofNullable(tests.get(id));
+    }
+
+    /** All tests in the order in which they are shown. */
+    public List<FieldTest> tests() {
+        return List.copyOf(tests.values());
+    }
+
+    /** What a test would give without noise in a case, its legs done from a state. */
+    public Expected expected(FieldTest test, SiteState before, Case wrong) {
+        return kits.get(test.id()).expected(test, test.action().after(before), wrong);
+    }
+
+    @Override
+    public Hypotheses hypotheses() {
+        return hypotheses;
+    }
+
+    @Override
+    public SiteState start() {
+        return SiteState.at(CONTROLLER, Map.of());
+    }
+
+    @Override
+    public List<Action> actions() {
+        return tests.values().stream().map(FieldTest::action).toList();
+    }
+
+    @Override
+    public double walk(String from, String to) {
+        Point a = places.get(from);
+        Point b = places.get(to);
+        return a == null || b == null ? 0 : a.distance(b) / WALK_METRES;
+    }
+
+    /** Where a place of an action is, on the plan in m. */
+    public Point place(String id) {
+        return places.get(id);
+    }
+
+    @Override
+    public Prediction predict(Action action, SiteState state) {
+        SiteState after = action.after(state);
+        return known.computeIfAbsent(
+                new Asked(action.id(), after.configuration()), a -> compute(tests.get(action.id()), after));
+    }
+
+    private Prediction compute(FieldTest test, SiteState after) {
+        TestKit kit = kits.get(test.id());
+        List<Expected> all = new ArrayList<>();
+        for (int h = 0; h < hypotheses.size(); h++) {
+            all.add(kit.expected(test, after, h == 0 ? Case.SOUND : Case.of(h - 1)));
+        }
+        if (test.measure() instanceof FieldTest.Measure.Number number) {
+            double[] means =
+                    all.stream().mapToDouble(e -> ((Expected.Number) e).value()).toArray();
+            return new NumericPrediction(means, number.instrument(), number.supplySigma());
+        }
+        double[][] rows = all.stream()
+                .map(e -> ((Expected.Odds) e)
+                        .probabilities().stream()
+                                .mapToDouble(Double::doubleValue)
+                                .toArray())
+                .toArray(double[][]::new);
+        return new CategoryPrediction(rows);
+    }
+}

@@ -1,0 +1,55 @@
+package provingyard.call;
+
+import java.util.List;
+import provingyard.diagnosis.Action;
+import provingyard.diagnosis.Instrument;
+import provingyard.scenario.Point;
+
+/**
+ * One thing that can be done on a site: the action that diagnosis judges, and what the person sees of it.
+ *
+ * @param kind name of its kind as in files ({@code readMeter}); tests of a kind differ in their target. Also the key of
+ *     its texts: {@code test.<kind>.name}, {@code .does}
+ * @param target id of the fitting, pipe, head, sensor or terminal that it is about; {@code ""} where the site has one only
+ * @param where where the hand is at the end, on the plan in m
+ * @param action what diagnosis knows of it; its id is {@code kind} or {@code kind:target}, with {@code @metres} for a place
+ *     on a pipe
+ * @param measure what is read, null where nothing is
+ * @param runs id of the zone whose valve the controller or the hand opens while it is measured; null for none
+ */
+public record FieldTest(
+        String kind, String target, Point where, Tool tool, Action action, Measure measure, String runs) {
+
+    /** What is read. */
+    public sealed interface Measure {
+
+        /** A number in SI units, shown in the user's. */
+        record Number(Quantity quantity, Instrument instrument, double supplySigma) implements Measure {}
+
+        /** One of some answers, each with the key of its text: {@code answer.<key>}. */
+        record Answers(List<String> keys) implements Measure {
+
+            public Answers {
+                keys = List.copyOf(keys);
+            }
+        }
+    }
+
+    /** What a number is. */
+    public enum Quantity {
+        FLOW,
+        PRESSURE,
+        PRESSURE_RATE,
+        OHMS,
+        VOLTS,
+        AMPERES,
+        METRES,
+        KELVIN,
+        SHARE
+    }
+
+    /** Its name for the diagnosis. */
+    public String id() {
+        return action.id();
+    }
+}
