@@ -1,21 +1,32 @@
 package provingyard.call;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import provingyard.diagnosis.Action;
+import provingyard.diagnosis.SafetyGates;
+import provingyard.diagnosis.SiteState;
 import provingyard.scenario.FaultPlan;
 import provingyard.scenario.Plumbing;
+import provingyard.scenario.Plumbing.FittingKind;
 import provingyard.scenario.Point;
 import provingyard.scenario.Scenario;
 import provingyard.setup.Placement;
 import provingyard.setup.SetUp;
 import provingyard.world.electric.Wiring;
+import provingyard.world.hydraulics.Hands;
+import provingyard.world.hydraulics.WaterFlows;
 import provingyard.world.hydraulics.Waterworks;
 
 /**
  * What all families of tests stand on: the site with all its possible faults, its pipes, wires and places.
  */
 final class Ground {
+
+    /** Minutes to turn a valve and let it settle (common practice, no source). */
+    static final double TURN = 2;
 
     private final Scenario scenario;
     private final SetUp installed;
@@ -30,7 +41,7 @@ final class Ground {
         this.installed = installed;
         this.suspects = suspects;
         pipes = Waterworks.of(scenario);
-        wires = new Wires(wiring, pipes.zones(), scenario.faults());
+        wires = new Wires(wiring, pipes.zones(), mastersThatRest(), scenario.faults());
         places.put(CallSite.CONTROLLER, Wiring.controllerOf(scenario));
         for (Plumbing.Fitting fitting : scenario.plumbing().fittings()) {
             places.put(fitting.id(), pipes.path(fitting.on()).pointAt(fitting.along()));
@@ -62,9 +73,98 @@ final class Ground {
         return placement instanceof Placement.Freeze freeze ? freeze.at() : ((Placement.Soil) placement).at();
     }
 
+    /** Normally closed master valves. */
+    private List<String> mastersThatRest() {
+        return fittings(FittingKind.MASTER_VALVE).stream()
+                .filter(f -> f.normally() != Plumbing.Normally.OPEN)
+                .map(Plumbing.Fitting::id)
+                .toList();
+    }
+
     /** All families of tests. */
     List<TestKit> kits() {
-        return List.of();
+        return List.of(new PipeKit(this), new WalkKit(this));
+    }
+
+    /** Fittings of a kind in the document's order. */
+    List<Plumbing.Fitting> fittings(FittingKind kind) {
+        return scenario.plumbing().fittings().stream()
+                .filter(f -> f.kind() == kind)
+                .toList();
+    }
+
+    /** The fitting that shuts the water at the point of connection: backflow preventer, else the first that can. */
+    String pointOfConnection() {
+        for (FittingKind kind :
+                List.of(FittingKind.BACKFLOW_PREVENTER, FittingKind.ISOLATION_VALVE, FittingKind.METER)) {
+            if (!fittings(kind).isEmpty()) {
+                return fittings(kind).get(0).id();
+            }
+        }
+        return scenario.plumbing().fittings().get(0).id();
+    }
+
+    /** The meter, or where there is none what stands at the point of connection. */
+    String meter() {
+        List<Plumbing.Fitting> meters = fittings(FittingKind.METER);
+        return meters.isEmpty() ? pointOfConnection() : meters.get(0).id();
+    }
+
+    /** What flows while nothing runs. */
+    WaterFlows atRest(SiteState state, Case wrong) {
+        boolean[] none = new boolean[pipes.zones().size()];
+        return pipes.flows(none, pipes.masterOpenAtRest(), hands(state), wrong.faults());
+    }
+
+    /** What flows while the controller runs a zone, through the valves that its wires draw. */
+    WaterFlows running(String zone, SiteState state, Case wrong) {
+        boolean bypass = state.condition(Handled.BYPASS).equals(Handled.ON);
+        Set<String> drawn = wires.drawn(wrong, zone, bypass);
+        boolean[] open = new boolean[pipes.zones().size()];
+        for (int z = 0; z < open.length; z++) {
+            open[z] = drawn.contains(pipes.zones().get(z));
+        }
+        boolean master = pipes.masterOpenAtRest()
+                || fittings(FittingKind.MASTER_VALVE).stream().anyMatch(f -> drawn.contains(f.id()));
+        return pipes.flows(open, master, hands(state), wrong.faults());
+    }
+
+    /** What flows while a zone's valve is opened by hand at its box, and the master valve with it. */
+    WaterFlows byHand(String zone, SiteState state, Case wrong) {
+        Hands now = hands(state);
+        List<String> opened = new ArrayList<>(now.opened());
+        opened.add(zone);
+        fittings(FittingKind.MASTER_VALVE).forEach(f -> opened.add(f.id()));
+        boolean[] none = new boolean[pipes.zones().size()];
+        return pipes.flows(none, pipes.masterOpenAtRest(), Hands.of(opened, now.shut()), wrong.faults());
+    }
+
+    /** What flows while the main lives and nothing runs, with all valves as found. */
+    WaterFlows byMaster(Case wrong) {
+        boolean[] none = new boolean[pipes.zones().size()];
+        return pipes.flows(none, true, Hands.OFF, wrong.faults());
+    }
+
+    private Hands hands(SiteState state) {
+        return Handled.hands(scenario.plumbing(), state);
+    }
+
+    /** Legs that bring all valves into their usual state, each left out where it holds; then the master valve opened. */
+    List<Action.Leg> allOpen(boolean mainAlive) {
+        List<Action.Leg> legs = new ArrayList<>();
+        String first = pointOfConnection();
+        legs.add(new Action.Leg(first, TURN, Map.of(Handled.valve(first), "", SafetyGates.PRESSURE, "")));
+        for (Plumbing.Fitting fitting : fittings(FittingKind.ISOLATION_VALVE)) {
+            if (!fitting.id().equals(first)) {
+                legs.add(new Action.Leg(fitting.id(), TURN, Map.of(Handled.valve(fitting.id()), "")));
+            }
+        }
+        if (mainAlive) {
+            for (String master : mastersThatRest()) {
+                legs.add(new Action.Leg(master, TURN, Map.of(Handled.valve(master), Handled.OPEN)));
+            }
+        }
+        return legs;
     }
 
     /** The site; its faults are all that may be wrong. */

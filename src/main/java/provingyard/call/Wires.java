@@ -35,13 +35,20 @@ final class Wires {
 
     private final Wiring sound;
     private final List<String> zones;
+    private final List<String> withRuns;
     private final List<FaultPlan> faults;
     private final Map<Case, Wiring> wirings = new ConcurrentHashMap<>();
     private final Map<Key, Set<String>> drawn = new ConcurrentHashMap<>();
 
-    Wires(Wiring sound, List<String> zones, List<FaultPlan> faults) {
+    /**
+     * The wires of a site.
+     *
+     * @param withRuns valves whose outputs are on with each run: normally closed master valves
+     */
+    Wires(Wiring sound, List<String> zones, List<String> withRuns, List<FaultPlan> faults) {
         this.sound = sound;
         this.zones = List.copyOf(zones);
+        this.withRuns = List.copyOf(withRuns);
         this.faults = faults;
     }
 
@@ -85,13 +92,10 @@ final class Wires {
         });
     }
 
-    /** The controller's outputs while it runs a zone: the zone's and all that are no zone's. */
+    /** The controller's outputs while it runs a zone. */
     Panel running(String zone) {
         List<String> on = new ArrayList<>(List.of(terminal(zone)));
-        sound.wires().stream()
-                .filter(w -> !zones.contains(w.valve()))
-                .map(ZoneWire::terminal)
-                .forEach(on::add);
+        withRuns.forEach(v -> on.add(terminal(v)));
         return Panel.running(on.toArray(String[]::new));
     }
 

@@ -38,6 +38,8 @@ public record Action(
         SWAP,
         /** Shutting the water at the point of connection, telling the owner. */
         MAKE_SAFE,
+        /** Putting back what was shut, opened or bypassed. */
+        OPERATE,
         /** A request to others: to mark buried lines, for a licensed tester. */
         REQUEST,
         REPAIR,

@@ -1,0 +1,322 @@
+package provingyard.call;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.BiFunction;
+import provingyard.call.FieldTest.Measure;
+import provingyard.call.FieldTest.Quantity;
+import provingyard.diagnosis.Action;
+import provingyard.diagnosis.Instrument;
+import provingyard.diagnosis.SafetyGates;
+import provingyard.diagnosis.SiteState;
+import provingyard.scenario.Plumbing.Fitting;
+import provingyard.scenario.Plumbing.FittingKind;
+import provingyard.scenario.Plumbing.Head;
+import provingyard.world.hydraulics.WaterFlows;
+
+/**
+ * Tests with meter, gauge and valves. Each brings the valves into the state that it needs, so its minutes count what was
+ * left shut before. Minutes and accuracies: common practice, no source; to read a meter with all uses off, wait and read
+ * again is United States EPA WaterSense guidance.
+ */
+final class PipeKit implements TestKit {
+
+    private static final double LITRE_A_MINUTE = 1e-3 / 60;
+
+    /** A low-flow dial watched for two minutes. */
+    private static final Instrument WATCHED =
+            new Instrument(0.5 * LITRE_A_MINUTE, 0, 0.1 * LITRE_A_MINUTE, 0, 400 * LITRE_A_MINUTE);
+
+    /** The same over twenty minutes. */
+    private static final Instrument WATCHED_LONG =
+            new Instrument(0.05 * LITRE_A_MINUTE, 0, 0.05 * LITRE_A_MINUTE, 0, 400 * LITRE_A_MINUTE);
+
+    /** A running zone's flow, timed at the meter. */
+    private static final Instrument RUNNING =
+            new Instrument(0.3 * LITRE_A_MINUTE, 0.03, 0.1 * LITRE_A_MINUTE, 0, 600 * LITRE_A_MINUTE);
+
+    private static final Instrument GAUGE = new Instrument(10e3, 0, 2e3, 0, 1600e3);
+
+    /** Drift of the supply's pressure from hour to hour, Pa. */
+    private static final double SUPPLY_DRIFT = 10e3;
+
+    private static final double WATCH = 3;
+    private static final double WATCH_LONG = 20;
+    private static final double READ_AFTER_VALVE = 3;
+    private static final double RUN = 4;
+    private static final double RUN_BY_HAND = 5;
+    private static final double CONNECT_GAUGE = 4;
+
+    /** Share of a zone's usual flow below which nobody would say that it runs. */
+    private static final double RUNS = 0.1;
+
+    private final Ground ground;
+    private final Map<FieldTest, BiFunction<SiteState, Case, Expected>> tests = new LinkedHashMap<>();
+
+    PipeKit(Ground ground) {
+        this.ground = ground;
+        meter();
+        isolate();
+        zones();
+        pressures();
+        filters();
+        putBack();
+    }
+
+    @Override
+    public List<FieldTest> tests() {
+        return List.copyOf(tests.keySet());
+    }
+
+    @Override
+    public Expected expected(FieldTest test, SiteState state, Case wrong) {
+        return tests.get(test).apply(state, wrong);
+    }
+
+    private void meter() {
+        String meter = ground.meter();
+        number("readMeter", "", Tool.METER, legs(true, meter, WATCH), flow(WATCHED), null, this::restFlow);
+        number("watchMeter", "", Tool.METER, legs(true, meter, WATCH_LONG), flow(WATCHED_LONG), null, this::restFlow);
+        for (Fitting master : ground.fittings(FittingKind.MASTER_VALVE)) {
+            List<Action.Leg> legs = new ArrayList<>(ground.allOpen(false));
+            legs.add(new Action.Leg(master.id(), Ground.TURN, Map.of(Handled.valve(master.id()), Handled.SHUT)));
+            legs.add(new Action.Leg(meter, READ_AFTER_VALVE, Map.of()));
+            number("shutMaster", master.id(), Tool.METER, legs, flow(WATCHED), null, this::restFlow);
+        }
+    }
+
+    private void isolate() {
+        for (Fitting valve : ground.fittings(FittingKind.ISOLATION_VALVE)) {
+            if (valve.id().equals(ground.pointOfConnection())) {
+                continue;
+            }
+            List<Action.Leg> legs = new ArrayList<>(ground.allOpen(true).stream()
+                    .filter(l -> !l.place().equals(valve.id()))
+                    .toList());
+            legs.add(new Action.Leg(valve.id(), Ground.TURN, Map.of(Handled.valve(valve.id()), Handled.SHUT)));
+            legs.add(new Action.Leg(ground.meter(), READ_AFTER_VALVE, Map.of()));
+            add(
+                    "isolate",
+                    valve.id(),
+                    valve.id(),
+                    Tool.ISOLATE,
+                    action("isolate", valve.id(), Action.Kind.SPLIT, legs, Set.of()),
+                    flow(WATCHED),
+                    null,
+                    this::restFlow);
+        }
+    }
+
+    private void zones() {
+        for (String zone : ground.pipes().zones()) {
+            List<Action.Leg> run = new ArrayList<>(ground.allOpen(false));
+            run.add(new Action.Leg(CallSite.CONTROLLER, RUN, Map.of()));
+            number(
+                    "runZone",
+                    zone,
+                    Tool.RUN_ZONE,
+                    run,
+                    flow(RUNNING),
+                    zone,
+                    (state, wrong) -> new Expected.Number(
+                            ground.running(zone, state, wrong).supply()));
+            List<Action.Leg> byHand = new ArrayList<>(ground.allOpen(true));
+            byHand.add(new Action.Leg(zone, RUN_BY_HAND, Map.of()));
+            add(
+                    "openByHand",
+                    zone,
+                    zone,
+                    Tool.RUN_ZONE,
+                    action("openByHand", zone, Action.Kind.TEST, byHand, Set.of()),
+                    new Measure.Answers(List.of("runs", "doesNotRun")),
+                    zone,
+                    (state, wrong) -> Expected.Odds.sure(runs(zone, ground.byHand(zone, state, wrong)) ? 0 : 1, 2));
+        }
+    }
+
+    private boolean runs(String zone, WaterFlows now) {
+        int z = ground.pipes().zones().indexOf(zone);
+        double usual = ground.byHand(zone, SOUND_STATE, Case.SOUND).zones()[z];
+        return now.zones()[z] > RUNS * usual;
+    }
+
+    private static final SiteState SOUND_STATE = SiteState.at(CallSite.CONTROLLER, Map.of());
+
+    private void pressures() {
+        String port = ground.pointOfConnection();
+        number(
+                "staticPressure",
+                "",
+                Tool.GAUGE,
+                legs(true, port, CONNECT_GAUGE),
+                gauge(),
+                null,
+                (state, wrong) -> pressure(ground.atRest(state, wrong), port));
+        for (Fitting valve : ground.fittings(FittingKind.ISOLATION_VALVE)) {
+            String last = ground.pipes().zones().get(ground.pipes().zones().size() - 1);
+            List<Action.Leg> legs = new ArrayList<>(ground.allOpen(false));
+            legs.add(new Action.Leg(valve.id(), CONNECT_GAUGE, Map.of()));
+            number(
+                    "flowingPressure",
+                    valve.id(),
+                    Tool.GAUGE,
+                    legs,
+                    gauge(),
+                    last,
+                    (state, wrong) -> pressure(ground.running(last, state, wrong), valve.id()));
+        }
+        for (String zone : ground.pipes().zones()) {
+            List<Head> heads = ground.scenario().plumbing().heads().stream()
+                    .filter(h -> h.zone().equals(zone))
+                    .toList();
+            if (heads.isEmpty()) {
+                continue;
+            }
+            Head last = heads.get(heads.size() - 1);
+            List<Action.Leg> legs = new ArrayList<>(ground.allOpen(false));
+            legs.add(new Action.Leg(last.id(), CONNECT_GAUGE, Map.of()));
+            number(
+                    "headPressure",
+                    zone,
+                    Tool.GAUGE,
+                    legs,
+                    gauge(),
+                    zone,
+                    (state, wrong) -> headPressure(ground.running(zone, state, wrong), last.id()));
+        }
+    }
+
+    /** Beyond the fitting, where its test port is. */
+    private Expected pressure(WaterFlows flows, String fitting) {
+        Fitting at = ground.scenario().plumbing().fittings().stream()
+                .filter(f -> f.id().equals(fitting))
+                .findFirst()
+                .orElseThrow();
+        return pascals(flows.pressureAt(at.on(), at.along() + PORT));
+    }
+
+    private static final double PORT = 0.05;
+
+    private Expected headPressure(WaterFlows flows, String head) {
+        List<Head> heads = ground.scenario().plumbing().heads();
+        for (int i = 0; i < heads.size(); i++) {
+            if (heads.get(i).id().equals(head)) {
+                return pascals(flows.headPressures()[i]);
+            }
+        }
+        throw new IllegalArgumentException("no head " + head);
+    }
+
+    /** What is cut off from all water has no pressure. */
+    private static Expected pascals(double pressure) {
+        return new Expected.Number(Double.isNaN(pressure) ? 0 : Math.max(0, pressure));
+    }
+
+    private void filters() {
+        String first = ground.pointOfConnection();
+        for (Fitting filter : ground.fittings(FittingKind.FILTER)) {
+            List<Action.Leg> legs = List.of(
+                    new Action.Leg(
+                            first,
+                            Ground.TURN + 2,
+                            Map.of(Handled.valve(first), Handled.SHUT, SafetyGates.PRESSURE, SafetyGates.RELIEVED)),
+                    new Action.Leg(filter.id(), 6, Map.of()));
+            add(
+                    "inspectFilter",
+                    filter.id(),
+                    filter.id(),
+                    Tool.LOOK,
+                    action("inspectFilter", filter.id(), Action.Kind.TEST, legs, Set.of(Action.Risk.OPENS_PRESSURE)),
+                    new Measure.Answers(List.of("clean", "clogged")),
+                    null,
+                    (state, wrong) -> Expected.Odds.sure(clogged(filter, wrong) ? 1 : 0, 2));
+        }
+    }
+
+    /** A filter's state is the fault itself: it is looked at, not inferred. */
+    private boolean clogged(Fitting filter, Case wrong) {
+        return wrong.faults().stream()
+                .map(ground::fault)
+                .anyMatch(f ->
+                        f.kind() == provingyard.scenario.FaultPlan.Kind.FILTER_CLOGGED && f.on().equals(filter.id()));
+    }
+
+    private void putBack() {
+        String first = ground.pointOfConnection();
+        Action safe = new Action(
+                "makeSafe",
+                Action.Kind.MAKE_SAFE,
+                List.of(new Action.Leg(first, Ground.TURN, Map.of(Handled.valve(first), Handled.SHUT))),
+                Map.of(),
+                null,
+                null,
+                Set.of());
+        add("makeSafe", "", first, Tool.ISOLATE, safe, null, null, null);
+        List<Action.Leg> legs = new ArrayList<>(ground.allOpen(false));
+        for (Fitting master : ground.fittings(FittingKind.MASTER_VALVE)) {
+            legs.add(new Action.Leg(master.id(), Ground.TURN, Map.of(Handled.valve(master.id()), "")));
+        }
+        legs.add(new Action.Leg(CallSite.CONTROLLER, 1, Map.of(Handled.BYPASS, "")));
+        add(
+                "putBack",
+                "",
+                first,
+                Tool.PUT_BACK,
+                action("putBack", "", Action.Kind.OPERATE, legs, Set.of()),
+                null,
+                null,
+                null);
+    }
+
+    private Expected restFlow(SiteState state, Case wrong) {
+        return new Expected.Number(ground.atRest(state, wrong).supply());
+    }
+
+    private List<Action.Leg> legs(boolean mainAlive, String place, double minutes) {
+        List<Action.Leg> legs = new ArrayList<>(ground.allOpen(mainAlive));
+        legs.add(new Action.Leg(place, minutes, Map.of()));
+        return legs;
+    }
+
+    private static Measure flow(Instrument instrument) {
+        return new Measure.Number(Quantity.FLOW, instrument, 0);
+    }
+
+    private static Measure gauge() {
+        return new Measure.Number(Quantity.PRESSURE, GAUGE, SUPPLY_DRIFT);
+    }
+
+    private void number(
+            String kind,
+            String target,
+            Tool tool,
+            List<Action.Leg> legs,
+            Measure measure,
+            String runs,
+            BiFunction<SiteState, Case, Expected> model) {
+        String place = legs.get(legs.size() - 1).place();
+        add(kind, target, place, tool, action(kind, target, Action.Kind.TEST, legs, Set.of()), measure, runs, model);
+    }
+
+    private static Action action(
+            String kind, String target, Action.Kind what, List<Action.Leg> legs, Set<Action.Risk> risks) {
+        String id = target.isEmpty() ? kind : kind + ":" + target;
+        return new Action(id, what, legs, Map.of(), null, null, risks);
+    }
+
+    private void add(
+            String kind,
+            String target,
+            String place,
+            Tool tool,
+            Action action,
+            Measure measure,
+            String runs,
+            BiFunction<SiteState, Case, Expected> model) {
+        FieldTest test = new FieldTest(kind, target, ground.places().get(place), tool, action, measure, runs);
+        tests.put(test, model);
+    }
+}

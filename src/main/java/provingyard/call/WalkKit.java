@@ -1,0 +1,355 @@
+package provingyard.call;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.BiFunction;
+import provingyard.call.FieldTest.Measure;
+import provingyard.diagnosis.Action;
+import provingyard.diagnosis.SafetyGates;
+import provingyard.diagnosis.SiteState;
+import provingyard.scenario.FaultPlan;
+import provingyard.scenario.Plumbing.Head;
+import provingyard.scenario.Point;
+import provingyard.world.hydraulics.WaterFlows;
+
+/**
+ * Tests with eyes, ears, probe and spade. What is to be seen and heard follows from the flow that the pipes' model gives a
+ * leak, and from the distance; how often people notice it is common practice without a source, as are the minutes. Whether
+ * a leak shows at the surface is drawn once for a place: looking again tells nothing new.
+ */
+final class WalkKit implements TestKit {
+
+    private static final double LITRE_A_MINUTE = 1e-3 / 60;
+
+    /** L/min at which half of all leaks pond, and at which half of the others are damp at the surface. */
+    private static final double PONDS = 15;
+
+    private static final double DAMP = 5;
+
+    /** Share of the time under pressure of a main that lives with runs only. */
+    private static final double ALIVE_WITH_RUNS = 0.1;
+
+    /** How often dry ground is taken for damp. */
+    private static final double FALSE_DAMP = 0.03;
+
+    /** L/min below which a leak cannot be heard, and metres of loud and faint. */
+    private static final double HEARD = 0.3;
+
+    private static final double LOUD_METRES = 2.5;
+    private static final double FAINT_METRES = 5;
+
+    /** How often eyes see what a running zone shows. */
+    private static final double NOTICED = 0.94;
+
+    private static final double LOOK = 3;
+    private static final double LISTEN = 4;
+    private static final double PROBE = 4;
+    private static final double DIG = 35;
+    private static final double WALK_ZONE = 6;
+
+    private static final List<String> ZONE_ANSWERS =
+            List.of("allWell", "geyser", "drySpot", "boggy", "weak", "nothingRuns", "anotherRuns");
+
+    private static final SiteState AS_FOUND = SiteState.at(CallSite.CONTROLLER, Map.of());
+
+    private final Ground ground;
+    private final Map<FieldTest, BiFunction<SiteState, Case, Expected>> tests = new LinkedHashMap<>();
+
+    WalkKit(Ground ground) {
+        this.ground = ground;
+        ground.pipes().zones().forEach(this::walkZone);
+        for (String pipe : ground.pipes().mainline()) {
+            look(pipe);
+        }
+        for (String pipe : ground.pipes().mainline()) {
+            ground.suspects().cells(pipe).forEach(along -> listen(pipe, along));
+        }
+        request();
+        for (String pipe : ground.pipes().mainline()) {
+            ground.suspects().cells(pipe).forEach(along -> probe(pipe, along));
+        }
+        for (String pipe : ground.pipes().mainline()) {
+            ground.suspects().cells(pipe).forEach(along -> dig(pipe, along));
+        }
+    }
+
+    @Override
+    public List<FieldTest> tests() {
+        return List.copyOf(tests.keySet());
+    }
+
+    @Override
+    public Expected expected(FieldTest test, SiteState state, Case wrong) {
+        return tests.get(test).apply(state, wrong);
+    }
+
+    private void walkZone(String zone) {
+        List<Action.Leg> legs = new ArrayList<>(ground.allOpen(false));
+        legs.add(new Action.Leg(CallSite.CONTROLLER, 1, Map.of()));
+        legs.add(new Action.Leg(zone, WALK_ZONE, Map.of()));
+        Action action = new Action(
+                "walkZone:" + zone,
+                Action.Kind.TEST,
+                legs,
+                Map.of(),
+                new Action.Latent("zone." + zone, List.of()),
+                null,
+                Set.of());
+        add(
+                "walkZone",
+                zone,
+                ground.places().get(zone),
+                Tool.RUN_ZONE,
+                action,
+                ZONE_ANSWERS,
+                zone,
+                (state, wrong) -> odds(seen(zone, state, wrong)));
+    }
+
+    private static Expected odds(int answer) {
+        List<Double> odds = new ArrayList<>();
+        for (int i = 0; i < ZONE_ANSWERS.size(); i++) {
+            odds.add(i == answer ? NOTICED : (1 - NOTICED) / (ZONE_ANSWERS.size() - 1));
+        }
+        return new Expected.Odds(odds);
+    }
+
+    /** What a running zone shows, the most striking first. */
+    private int seen(String zone, SiteState state, Case wrong) {
+        WaterFlows now = ground.running(zone, state, wrong);
+        WaterFlows usual = ground.running(zone, AS_FOUND, Case.SOUND);
+        int z = ground.pipes().zones().indexOf(zone);
+        for (int other = 0; other < now.zones().length; other++) {
+            if (other != z && now.zones()[other] > 0.1 * typical(other)) {
+                return ZONE_ANSWERS.indexOf("anotherRuns");
+            }
+        }
+        if (now.zones()[z] < 0.1 * usual.zones()[z]) {
+            return ZONE_ANSWERS.indexOf("nothingRuns");
+        }
+        return heads(zone, now, usual, wrong);
+    }
+
+    private double typical(int zone) {
+        String id = ground.pipes().zones().get(zone);
+        return ground.running(id, AS_FOUND, Case.SOUND).zones()[zone];
+    }
+
+    private int heads(String zone, WaterFlows now, WaterFlows usual, Case wrong) {
+        List<Head> heads = ground.scenario().plumbing().heads();
+        double pressure = 0;
+        double usualPressure = 0;
+        for (int i = 0; i < heads.size(); i++) {
+            if (!heads.get(i).zone().equals(zone)) {
+                continue;
+            }
+            double opening = now.heads()[i] / Math.sqrt(Math.max(1, now.headPressures()[i]));
+            double usualOpening = usual.heads()[i] / Math.sqrt(Math.max(1, usual.headPressures()[i]));
+            if (opening > 1.4 * usualOpening) {
+                return ZONE_ANSWERS.indexOf("geyser");
+            }
+            if (opening < 0.7 * usualOpening) {
+                return ZONE_ANSWERS.indexOf("drySpot");
+            }
+            pressure += now.headPressures()[i];
+            usualPressure += usual.headPressures()[i];
+        }
+        if (lateral(zone, now, wrong) > DAMP) {
+            return ZONE_ANSWERS.indexOf("boggy");
+        }
+        return ZONE_ANSWERS.indexOf(pressure < 0.8 * usualPressure ? "weak" : "allWell");
+    }
+
+    /** L/min that breaks of a zone's laterals lose. */
+    private double lateral(String zone, WaterFlows now, Case wrong) {
+        return wrong.faults().stream()
+                .filter(i -> ground.fault(i).kind() == FaultPlan.Kind.LATERAL_BREAK)
+                .filter(i -> ground.pipes()
+                        .laterals()
+                        .get(zone)
+                        .contains(ground.fault(i).on()))
+                .mapToDouble(i -> now.lost(i) / LITRE_A_MINUTE)
+                .sum();
+    }
+
+    private void look(String pipe) {
+        double middle = ground.pipes().path(pipe).length() / 2;
+        String place = nearestCell(pipe, middle);
+        Action action = new Action(
+                "look:" + pipe,
+                Action.Kind.TEST,
+                List.of(new Action.Leg(place, LOOK, Map.of())),
+                Map.of(),
+                new Action.Latent("surface." + pipe, List.of()),
+                null,
+                Set.of());
+        Point at = ground.pipes().path(pipe).pointAt(middle);
+        add(
+                "look",
+                pipe,
+                at,
+                Tool.LOOK,
+                action,
+                List.of("dry", "damp", "ponding"),
+                null,
+                (state, wrong) -> surface(wetting(wrong, pipe, 0, Double.POSITIVE_INFINITY), FALSE_DAMP));
+    }
+
+    private String nearestCell(String pipe, double along) {
+        return ground.suspects().cellClass(pipe, along);
+    }
+
+    /** L/min that has wetted the ground along a part of a main, as the owner lets it run. */
+    private double wetting(Case wrong, String pipe, double from, double to) {
+        WaterFlows alive = ground.byMaster(wrong);
+        double duty = ground.pipes().masterOpenAtRest() ? 1 : ALIVE_WITH_RUNS;
+        return wrong.faults().stream()
+                .filter(i -> isMain(ground.fault(i)) && ground.fault(i).on().equals(pipe))
+                .filter(i -> ground.fault(i).along() >= from && ground.fault(i).along() < to)
+                .mapToDouble(i -> duty * alive.lost(i) / LITRE_A_MINUTE)
+                .sum();
+    }
+
+    private static boolean isMain(FaultPlan fault) {
+        return fault.kind() == FaultPlan.Kind.MAINLINE_BREAK || fault.kind() == FaultPlan.Kind.MAINLINE_LEAK;
+    }
+
+    private static Expected surface(double flow, double falseDamp) {
+        double ponds = flow / (flow + PONDS);
+        double damp = (1 - ponds) * Math.max(falseDamp, flow / (flow + DAMP));
+        return new Expected.Odds(List.of(1 - ponds - damp, damp, ponds));
+    }
+
+    private void listen(String pipe, double along) {
+        Point at = ground.pipes().path(pipe).pointAt(along);
+        String cell = ground.suspects().cellClass(pipe, along);
+        List<Action.Leg> legs = new ArrayList<>(ground.allOpen(true));
+        legs.add(new Action.Leg(cell, LISTEN, Map.of()));
+        Action action = new Action(
+                "listen:" + cell,
+                Action.Kind.TEST,
+                legs,
+                Map.of(),
+                new Action.Latent("sound." + cell, List.of()),
+                null,
+                Set.of());
+        add(
+                "listen",
+                cell,
+                at,
+                Tool.LISTEN,
+                action,
+                List.of("silent", "faint", "loud"),
+                null,
+                (state, wrong) -> heard(at, state, wrong));
+    }
+
+    private Expected heard(Point at, SiteState state, Case wrong) {
+        WaterFlows now = ground.atRest(state, wrong);
+        double nearest = wrong.faults().stream()
+                .filter(i -> isMain(ground.fault(i)) && now.lost(i) > HEARD * LITRE_A_MINUTE)
+                .mapToDouble(i -> at.distance(place(ground.fault(i))))
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
+        if (nearest <= LOUD_METRES) {
+            return new Expected.Odds(List.of(0.07, 0.18, 0.75));
+        }
+        return nearest <= FAINT_METRES
+                ? new Expected.Odds(List.of(0.28, 0.62, 0.10))
+                : new Expected.Odds(List.of(0.94, 0.05, 0.01));
+    }
+
+    private Point place(FaultPlan fault) {
+        return ground.pipes().path(fault.on()).pointAt(fault.along());
+    }
+
+    /** Lines are asked for and marked: minutes of the call alone; the days until then run the water on, not the clock. */
+    private void request() {
+        Action action = new Action(
+                "locate",
+                Action.Kind.REQUEST,
+                List.of(new Action.Leg(CallSite.CONTROLLER, 3, Map.of(SafetyGates.MARKS, SafetyGates.SHOWN))),
+                Map.of(),
+                null,
+                null,
+                Set.of());
+        Point at = ground.places().get(CallSite.CONTROLLER);
+        tests.put(new FieldTest("locate", "", at, Tool.REQUEST, action, null, null), null);
+    }
+
+    private void probe(String pipe, double along) {
+        String cell = ground.suspects().cellClass(pipe, along);
+        Action action = new Action(
+                "probe:" + cell,
+                Action.Kind.TEST,
+                List.of(new Action.Leg(cell, PROBE, Map.of())),
+                Map.of(),
+                new Action.Latent("probe." + cell, List.of()),
+                null,
+                Set.of(Action.Risk.DIGS));
+        double half = ground.pipes().path(pipe).length()
+                / ground.suspects().cells(pipe).size()
+                / 2;
+        add(
+                "probe",
+                cell,
+                ground.pipes().path(pipe).pointAt(along),
+                Tool.PROBE,
+                action,
+                List.of("dry", "wet", "soup"),
+                null,
+                (state, wrong) -> inGround(wetting(wrong, pipe, along - half, along + half)));
+    }
+
+    /** Below the surface a leak is met far more often than it shows above. */
+    private static Expected inGround(double flow) {
+        double soup = flow / (flow + PONDS / 5);
+        double wet = (1 - soup) * Math.max(2 * FALSE_DAMP, flow / (flow + DAMP / 10));
+        return new Expected.Odds(List.of(1 - soup - wet, wet, soup));
+    }
+
+    private void dig(String pipe, double along) {
+        String cell = ground.suspects().cellClass(pipe, along);
+        Action action = new Action(
+                "dig:" + cell,
+                Action.Kind.DIG,
+                List.of(new Action.Leg(cell, DIG, Map.of())),
+                Map.of(),
+                new Action.Latent("dug." + cell, List.of()),
+                cell,
+                Set.of(Action.Risk.DIGS));
+        double half = ground.pipes().path(pipe).length()
+                / ground.suspects().cells(pipe).size()
+                / 2;
+        add(
+                "dig",
+                cell,
+                ground.pipes().path(pipe).pointAt(along),
+                Tool.DIG,
+                action,
+                List.of("sound", "leaks"),
+                null,
+                (state, wrong) -> Expected.Odds.sure(isHere(wrong, pipe, along - half, along + half) ? 1 : 0, 2));
+    }
+
+    private boolean isHere(Case wrong, String pipe, double from, double to) {
+        return wrong.faults().stream()
+                .map(ground::fault)
+                .anyMatch(f -> isMain(f) && f.on().equals(pipe) && f.along() >= from && f.along() < to);
+    }
+
+    private void add(
+            String kind,
+            String target,
+            Point at,
+            Tool tool,
+            Action action,
+            List<String> answers,
+            String runs,
+            BiFunction<SiteState, Case, Expected> model) {
+        tests.put(new FieldTest(kind, target, at, tool, action, new Measure.Answers(answers), runs), model);
+    }
+}
