@@ -158,7 +158,11 @@ public final class CallSite implements Premises {
         if (test.measure() instanceof FieldTest.Measure.Number number) {
             double[] means =
                     all.stream().mapToDouble(e -> ((Expected.Number) e).value()).toArray();
-            return new NumericPrediction(means, number.instrument(), number.supplySigma());
+            double[] spreads = new double[means.length];
+            for (int h = 1; h < means.length; h++) {
+                spreads[h] = Rates.SHIPPED.spread(faults.get(h - 1).kind()) * Math.abs(means[h] - means[0]);
+            }
+            return new NumericPrediction(means, spreads, number.instrument(), number.supplySigma());
         }
         double[][] rows = all.stream()
                 .map(e -> ((Expected.Odds) e)

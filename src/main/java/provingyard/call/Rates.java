@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import provingyard.scenario.FaultPlan;
 import provingyard.scenario.Sites;
@@ -16,8 +17,10 @@ import provingyard.scenario.Sites;
  *
  * @param none weight of nothing being wrong
  * @param perItem weight by kind, per item; {@code mainline} per {@link #MAIN_METRES} of pipe, shared by the sizes
- * @param mainlineOpenings mm2 of the three sizes of mainline leaks
- * @param mainlineExponents leak exponents of the three
+ * @param mainlineOpenings mm2 of the sizes of mainline leaks, rising
+ * @param mainlineExponents leak exponents of these
+ * @param mainlineSpread share of a leak's effect by which other openings of the same size differ (standard deviation)
+ * @param otherSpread the same for other faults that have a size
  */
 record Rates(
         double none,
@@ -25,7 +28,9 @@ record Rates(
         List<String> mainlineOpenings,
         List<Double> mainlineExponents,
         String lateralOpening,
-        String weepOpening) {
+        String weepOpening,
+        double mainlineSpread,
+        double otherSpread) {
 
     /** Metres of mainline that the weight of a mainline leak is for. */
     static final double MAIN_METRES = 30;
@@ -52,6 +57,26 @@ record Rates(
         return perItem.get("mainline");
     }
 
+    /** Share of a fault's effect by which others of its kind and size differ; 0 for kinds without sizes. */
+    double spread(FaultPlan.Kind kind) {
+        return switch (kind) {
+            case MAINLINE_BREAK, MAINLINE_LEAK -> mainlineSpread;
+            case LATERAL_BREAK,
+                    VALVE_WEEPS,
+                    VALVE_PARTLY_SHUT,
+                    FILTER_CLOGGED,
+                    SUPPLY_LOW,
+                    REGULATOR_LOW,
+                    HEAD_BROKEN,
+                    NOZZLE_CLOGGED,
+                    COIL_SHORTED,
+                    SPLICE_BAD,
+                    FREEZE_READS_WARM,
+                    FLOW_FACTOR_WRONG -> otherSpread;
+            default -> 0;
+        };
+    }
+
     static double area(String squareMillimetres) {
         return Double.parseDouble(squareMillimetres.replace("mm2", "").trim()) * SQUARE_MILLIMETRE;
     }
@@ -59,7 +84,7 @@ record Rates(
     /** A kind's name as in files. */
     static String name(FaultPlan.Kind kind) {
         StringBuilder name = new StringBuilder();
-        for (String word : kind.name().toLowerCase(java.util.Locale.ROOT).split("_")) {
+        for (String word : kind.name().toLowerCase(Locale.ROOT).split("_")) {
             name.append(name.isEmpty() ? word : Character.toUpperCase(word.charAt(0)) + word.substring(1));
         }
         return name.toString();

@@ -20,7 +20,7 @@ import provingyard.world.hydraulics.Waterworks;
 
 /**
  * Everything that may be wrong on a site, with its weight before any test ({@link Rates}): mainlines in cells of at most
- * {@link #CELL} m and three sizes, all else by part. The first one is that nothing is wrong.
+ * {@link #CELL} m and several sizes, all else by part. The first one is that nothing is wrong.
  */
 final class Suspects {
 
@@ -131,17 +131,17 @@ final class Suspects {
     }
 
     private void mains() {
-        Size[] sizes = {Size.SMALL, Size.MEDIUM, Size.LARGE};
+        int sizes = rates.mainlineOpenings().size();
         for (String pipe : pipes.mainline()) {
             List<Double> cells = cells(pipe);
-            double each =
-                    rates.mainline() * pipes.path(pipe).length() / Rates.MAIN_METRES / cells.size() / sizes.length;
+            double each = rates.mainline() * pipes.path(pipe).length() / Rates.MAIN_METRES / cells.size() / sizes;
             for (double along : cells) {
-                for (int s = 0; s < sizes.length; s++) {
+                for (int s = 0; s < sizes; s++) {
                     double opening = Rates.area(rates.mainlineOpenings().get(s));
                     double exponent = rates.mainlineExponents().get(s);
-                    Kind kind = sizes[s] == Size.LARGE ? Kind.MAINLINE_BREAK : Kind.MAINLINE_LEAK;
-                    add(new FaultPlan(kind, pipe, along, opening, exponent, 0, null, 0), sizes[s], each);
+                    Size size = Size.values()[1 + 3 * s / sizes];
+                    Kind kind = size == Size.LARGE ? Kind.MAINLINE_BREAK : Kind.MAINLINE_LEAK;
+                    add(new FaultPlan(kind, pipe, along, opening, exponent, 0, null, 0), size, each);
                 }
             }
         }

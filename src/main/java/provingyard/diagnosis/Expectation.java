@@ -132,7 +132,7 @@ public final class Expectation {
 
     /** Whether a hypothesis predicts another reading than the one before it. */
     private boolean isNew(int i) {
-        return i == 0 || means[i] != means[i - 1];
+        return i == 0 || means[i] != means[i - 1] || sigmas[i] != sigmas[i - 1];
     }
 
     private void addShape(Belief belief, int hypothesis) {
@@ -168,6 +168,7 @@ public final class Expectation {
         double rounding = instrument.resolution() * instrument.resolution() / 12;
         grid.lay(
                 means,
+                sigmas,
                 count,
                 Likelihood.fixedVariance(instrument, prediction.supplySigma()) + rounding,
                 Likelihood.relativeVariance(instrument, trust),

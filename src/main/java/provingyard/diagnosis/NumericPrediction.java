@@ -13,6 +13,7 @@ public final class NumericPrediction implements Prediction {
     private final double[] means;
     private final Instrument instrument;
     private final double supplySigma;
+    private final double[] spreads;
     private final int[] rising;
 
     /**
@@ -23,6 +24,15 @@ public final class NumericPrediction implements Prediction {
      * @param supplySigma standard deviation that the supply's drift adds, in the same unit
      */
     public NumericPrediction(double[] means, Instrument instrument, double supplySigma) {
+        this(means, new double[means.length], instrument, supplySigma);
+    }
+
+    /**
+     * The same for hypotheses that stand for a range of sizes.
+     *
+     * @param spreads standard deviation of the reading over the sizes that each hypothesis stands for, same unit
+     */
+    public NumericPrediction(double[] means, double[] spreads, Instrument instrument, double supplySigma) {
         for (double mean : means) {
             if (!Double.isFinite(mean)) {
                 throw new IllegalArgumentException("a predicted reading is no number");
@@ -31,7 +41,16 @@ public final class NumericPrediction implements Prediction {
         if (!(supplySigma >= 0)) {
             throw new IllegalArgumentException("the supply's drift must not be negative");
         }
+        for (double spread : spreads) {
+            if (!(spread >= 0 && Double.isFinite(spread))) {
+                throw new IllegalArgumentException("a spread must be a number of 0 or more");
+            }
+        }
+        if (spreads.length != means.length) {
+            throw new IllegalArgumentException("each mean needs a spread");
+        }
         this.means = means.clone();
+        this.spreads = spreads.clone();
         this.instrument = instrument;
         this.supplySigma = supplySigma;
         rising = IntStream.range(0, means.length)
@@ -56,6 +75,11 @@ public final class NumericPrediction implements Prediction {
         return means[hypothesis];
     }
 
+    /** Standard deviation over the sizes that a hypothesis stands for. */
+    public double spread(int hypothesis) {
+        return spreads[hypothesis];
+    }
+
     /** What it is read with. */
     public Instrument instrument() {
         return instrument;
@@ -68,7 +92,9 @@ public final class NumericPrediction implements Prediction {
 
     /** Standard deviation of the reading about its mean under a hypothesis: what an expected band is drawn from. */
     public double sigma(int hypothesis, Trust trust) {
-        return Likelihood.sigma(means[hypothesis], instrument, supplySigma, trust);
+        double known = Likelihood.sigma(means[hypothesis], instrument, supplySigma, trust);
+        double spread = spreads[hypothesis];
+        return spread == 0 ? known : Math.sqrt(known * known + spread * spread);
     }
 
     @Override

@@ -67,7 +67,8 @@ public final class Ranking {
     private static Prediction pair(Prediction prediction, int one, int other) {
         if (prediction instanceof NumericPrediction numeric) {
             double[] means = {numeric.mean(one), numeric.mean(other)};
-            return new NumericPrediction(means, numeric.instrument(), numeric.supplySigma());
+            double[] spreads = {numeric.spread(one), numeric.spread(other)};
+            return new NumericPrediction(means, spreads, numeric.instrument(), numeric.supplySigma());
         }
         CategoryPrediction table = (CategoryPrediction) prediction;
         double[][] rows = new double[2][table.categories()];

@@ -51,32 +51,49 @@ final class ReadingGrid {
      * Lays the points.
      *
      * @param sorted means, rising, of which the first {@code means} count
+     * @param sigmas their standard deviations, where they are wider than the formula's
      * @param fixedVariance a2, above 0
      * @param relativeVariance k2
      */
-    void lay(double[] sorted, int means, double fixedVariance, double relativeVariance, double low, double high) {
+    void lay(
+            double[] sorted,
+            double[] sigmas,
+            int means,
+            double fixedVariance,
+            double relativeVariance,
+            double low,
+            double high) {
         fixed = Math.sqrt(fixedVariance);
         growth = Math.sqrt(relativeVariance);
         if (from.length < means) {
             from = new double[means];
             to = new double[means];
         }
-        double length = 0;
         stretches = 0;
         for (int i = 0; i < means; i++) {
-            double reach = REACH * deviation(sorted[i]);
+            double reach = REACH * Math.max(sigmas[i], deviation(sorted[i]));
             double start = toEven(Math.max(low, Math.min(high, sorted[i] - reach)));
             double end = toEven(Math.max(low, Math.min(high, sorted[i] + reach)));
-            if (stretches > 0 && start <= to[stretches - 1]) {
-                length += Math.max(0, end - to[stretches - 1]);
-                to[stretches - 1] = Math.max(to[stretches - 1], end);
-            } else {
-                from[stretches] = start;
-                to[stretches++] = end;
-                length += end - start;
-            }
+            join(start, end);
+        }
+        double length = 0;
+        for (int s = 0; s < stretches; s++) {
+            length += to[s] - from[s];
         }
         place(step(length));
+    }
+
+    /** Adds a stretch; a wide one may swallow several before it. */
+    private void join(double start, double end) {
+        double first = start;
+        double last = end;
+        while (stretches > 0 && first <= to[stretches - 1]) {
+            stretches--;
+            first = Math.min(first, from[stretches]);
+            last = Math.max(last, to[stretches]);
+        }
+        from[stretches] = first;
+        to[stretches++] = last;
     }
 
     private static double step(double length) {

@@ -3,6 +3,7 @@ package provingyard.world.hydraulics;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -37,6 +38,7 @@ public final class Waterworks {
     private final Network network;
     private final List<Plumbing.Fitting> zones = new ArrayList<>();
     private final List<Plumbing.Fitting> masters = new ArrayList<>();
+    private final Map<String, String> tapNodes = new HashMap<>();
     private final Map<Configuration, WaterFlows> known = new ConcurrentHashMap<>();
 
     private Waterworks(Scenario scenario) {
@@ -50,6 +52,7 @@ public final class Waterworks {
             }
         }
         network = PlumbingNetwork.of(scenario, graph);
+        graph.taps().forEach(t -> tapNodes.put(t.id(), t.node()));
     }
 
     /** The plumbing of a site; at most 63 zones. */
@@ -319,11 +322,7 @@ public final class Waterworks {
     }
 
     private String tapNode(String id) {
-        return graph.taps().stream()
-                .filter(t -> t.id().equals(id))
-                .findFirst()
-                .orElseThrow()
-                .node();
+        return tapNodes.get(id);
     }
 
     private double lost(NetworkState state, Configuration configuration, int i, double[] zoneFlows, double[] heads) {

@@ -1,0 +1,54 @@
+package provingyard.call;
+
+import java.util.stream.LongStream;
+import provingyard.diagnosis.Declaration;
+import provingyard.diagnosis.Policies;
+import provingyard.diagnosis.Policy;
+import provingyard.diagnosis.ServiceRun;
+import provingyard.diagnosis.Trust;
+
+/** Holds what was stated against what is wrong, and knows how long the reference takes. */
+public final class Judge {
+
+    /** Runs of the reference that its mean minutes are taken from (design; an author's check takes more). */
+    private static final int REFERENCE_RUNS = 12;
+
+    private Judge() {}
+
+    /** How near a stated repair class is to the truth of a deal. */
+    public static Declaration.Hit hit(CallSite site, Deal deal, String stated) {
+        boolean right = deal.wrong().faults().isEmpty()
+                ? stated.equals(Suspects.NONE)
+                : deal.wrong().faults().stream()
+                        .anyMatch(f -> site.repairClass(f).equals(stated));
+        if (right) {
+            return Declaration.Hit.RIGHT;
+        }
+        boolean near = deal.wrong().faults().stream().anyMatch(f -> isNear(site, site.repairClass(f), stated));
+        return near ? Declaration.Hit.NEAR : Declaration.Hit.WRONG;
+    }
+
+    /** The next cell of the same main, or another part of the same zone. */
+    private static boolean isNear(CallSite site, String truth, String stated) {
+        if (truth.startsWith("main:") && stated.startsWith("main:")) {
+            return site.place(truth).distance(site.place(stated)) <= 1.5 * Suspects.CELL;
+        }
+        int a = truth.indexOf(':');
+        int b = stated.indexOf(':');
+        return a > 0 && b > 0 && truth.substring(a).equals(stated.substring(b));
+    }
+
+    /** Mean minutes of the reference on a deal. */
+    public static double referenceMinutes(CallSite site, Deal deal) {
+        return LongStream.range(0, REFERENCE_RUNS)
+                .mapToDouble(seed ->
+                        play(site, deal, Policies.best(site, Trust.USUAL), seed).testMinutes())
+                .average()
+                .orElseThrow();
+    }
+
+    /** A policy's way through a deal. */
+    public static ServiceRun play(CallSite site, Deal deal, Policy policy, long seed) {
+        return ServiceRun.play(site, Trust.USUAL, policy, new Instruments(site, deal.wrong(), seed));
+    }
+}
