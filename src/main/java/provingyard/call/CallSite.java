@@ -32,6 +32,8 @@ public final class CallSite implements Premises {
     /** Metres walked in a minute with tools in hand (common practice, no source). */
     private static final double WALK_METRES = 40;
 
+    private static final double LITRES_A_MINUTE = 60e3;
+
     private record Asked(String test, String configuration) {}
 
     private final Scenario scenario;
@@ -43,6 +45,7 @@ public final class CallSite implements Premises {
     private final Map<Asked, Prediction> known = new ConcurrentHashMap<>();
     private final List<String> classes;
     private final int suspected;
+    private final Ground ground;
 
     private CallSite(Scenario scenario) {
         this.scenario = scenario;
@@ -55,7 +58,7 @@ public final class CallSite implements Premises {
         faults.addAll(scenario.faults());
         classes = faults.stream().map(suspects::repairClass).toList();
         Scenario all = scenario.with(scenario.catalogue(), scenario.yard(), faults);
-        Ground ground = new Ground(all, installed, suspects, wiring);
+        ground = new Ground(all, installed, suspects, wiring);
         places = ground.places();
         for (TestKit kit : ground.kits()) {
             for (FieldTest test : kit.tests()) {
@@ -113,6 +116,11 @@ public final class CallSite implements Premises {
     /** What a test would give without noise in a case, its legs done from a state. */
     public Expected expected(FieldTest test, SiteState before, Case wrong) {
         return kits.get(test.id()).expected(test, test.action().after(before), wrong);
+    }
+
+    /** L/min that faults lose while nothing runs. */
+    double lostAtRest(SiteState state, Case wrong) {
+        return ground.atRest(state, wrong).supply() * LITRES_A_MINUTE;
     }
 
     @Override

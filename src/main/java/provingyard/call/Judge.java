@@ -30,7 +30,7 @@ public final class Judge {
 
     /** The next cell of the same main, or another part of the same zone. */
     private static boolean isNear(CallSite site, String truth, String stated) {
-        if (truth.startsWith("main:") && stated.startsWith("main:")) {
+        if (truth.startsWith(Suspects.MAIN) && stated.startsWith(Suspects.MAIN)) {
             return site.place(truth).distance(site.place(stated)) <= 1.5 * Suspects.CELL;
         }
         int a = truth.indexOf(':');
@@ -38,17 +38,26 @@ public final class Judge {
         return a > 0 && b > 0 && truth.substring(a).equals(stated.substring(b));
     }
 
-    /** Mean minutes of the reference on a deal. */
-    public static double referenceMinutes(CallSite site, Deal deal) {
-        return LongStream.range(0, REFERENCE_RUNS)
+    /**
+     * The reference on a deal.
+     *
+     * @param minutes mean minutes of its tests
+     * @param litres L that run away meanwhile, as found
+     */
+    public record Reference(double minutes, double litres) {}
+
+    /** How long the reference takes on a deal, over a dozen seeds. */
+    public static Reference reference(CallSite site, Deal deal) {
+        double minutes = LongStream.range(0, REFERENCE_RUNS)
                 .mapToDouble(seed ->
                         play(site, deal, Policies.best(site, Trust.USUAL), seed).testMinutes())
                 .average()
                 .orElseThrow();
+        return new Reference(minutes, minutes * site.lostAtRest(site.start(), deal.wrong()));
     }
 
     /** A policy's way through a deal. */
     public static ServiceRun play(CallSite site, Deal deal, Policy policy, long seed) {
-        return ServiceRun.play(site, Trust.USUAL, policy, new Instruments(site, deal.wrong(), seed));
+        return ServiceRun.play(site, Trust.USUAL, new Prudent(site, policy), new Instruments(site, deal.wrong(), seed));
     }
 }

@@ -30,6 +30,9 @@ final class Suspects {
     /** Repair class of nothing being wrong. */
     static final String NONE = "none";
 
+    /** What repair classes of mainlines begin with. */
+    static final String MAIN = "main:";
+
     /** Sizes of faults that have one in the middle (design). */
     private static final double CLOGGED_LOSSES = 60;
 
@@ -101,7 +104,7 @@ final class Suspects {
     }
 
     private static String cellClass(String pipe, int cell) {
-        return "main:" + pipe + "/" + (cell + 1);
+        return MAIN + pipe + "/" + (cell + 1);
     }
 
     /** Repair class of any fault on this site. */

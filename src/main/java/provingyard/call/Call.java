@@ -1,0 +1,205 @@
+package provingyard.call;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import provingyard.diagnosis.Belief;
+import provingyard.diagnosis.CaseScore;
+import provingyard.diagnosis.Declaration;
+import provingyard.diagnosis.Hazard;
+import provingyard.diagnosis.Inquiry;
+import provingyard.diagnosis.Prediction;
+import provingyard.diagnosis.Ranked;
+import provingyard.diagnosis.Ranking;
+import provingyard.diagnosis.Reading;
+import provingyard.diagnosis.SafetyGates;
+import provingyard.diagnosis.ServiceRun;
+import provingyard.diagnosis.SiteState;
+import provingyard.diagnosis.Trust;
+
+/**
+ * A service call as one trainee lives it: a pure function of the site, the deal, the seed and the list of tests done. Each
+ * test moves the clock, lets water run meanwhile, and gives a note. Mutable; not for several threads. {@link #fork} gives
+ * another one that goes its own way from any test on.
+ */
+public final class Call {
+
+    /**
+     * A line of the field notes.
+     *
+     * @param number from 1
+     * @param test what was done
+     * @param before the site before it, with the technician's place
+     * @param reading what it gave; null where nothing is read
+     * @param prediction what it would have read under each hypothesis; null where nothing is read
+     * @param prior what was believed before it
+     * @param minute minutes on the site at its end
+     * @param litres L that ran away since the arrival, at its end
+     */
+    public record Note(
+            int number,
+            FieldTest test,
+            SiteState before,
+            Reading reading,
+            Prediction prediction,
+            Belief prior,
+            double minute,
+            double litres) {}
+
+    /**
+     * What was stated at the end.
+     *
+     * @param repairClass what is to be repaired
+     * @param confidence 0 to 1
+     */
+    public record Finding(String repairClass, double confidence) {}
+
+    private final CallSite site;
+    private final Deal deal;
+    private final long seed;
+    private final Ranking ranking;
+    private final Instruments instruments;
+    private final List<Note> notes = new ArrayList<>();
+    private ServiceRun run;
+    private double litres;
+    private Finding finding;
+
+    private Call(CallSite site, Deal deal, long seed) {
+        this.site = site;
+        this.deal = deal;
+        this.seed = seed;
+        ranking = new Ranking(site, Trust.USUAL);
+        instruments = new Instruments(site, deal.wrong(), seed);
+        run = ServiceRun.at(site);
+    }
+
+    /** The technician arrives. */
+    public static Call begin(CallSite site, Deal deal, long seed) {
+        return new Call(site, deal, seed);
+    }
+
+    /** Another call that did the same first tests and goes its own way from there. */
+    public Call fork(int tests) {
+        Call other = new Call(site, deal, seed);
+        notes.subList(0, tests).forEach(n -> other.act(n.test().id()));
+        return other;
+    }
+
+    /** The site. */
+    public CallSite site() {
+        return site;
+    }
+
+    /** What has to be found; not for the trainee's eyes before the finding. */
+    public Deal deal() {
+        return deal;
+    }
+
+    /** The field notes so far. */
+    public List<Note> notes() {
+        return Collections.unmodifiableList(notes);
+    }
+
+    /** What was done and how it rates. */
+    public ServiceRun run() {
+        return run;
+    }
+
+    /** What the evidence says now. */
+    public Belief belief() {
+        return run.inquiry().belief();
+    }
+
+    /** The site as it is now. */
+    public SiteState state() {
+        return run.inquiry().state();
+    }
+
+    /** Minutes on the site. */
+    public double minutes() {
+        return run.inquiry().minutes();
+    }
+
+    /** L that ran away since the arrival. */
+    public double litres() {
+        return litres;
+    }
+
+    /** L/min that run away now. */
+    public double running() {
+        return site.lostAtRest(state(), deal.wrong());
+    }
+
+    /** Minutes that a test would take from here. */
+    public double minutesOf(FieldTest test) {
+        return test.action().minutes(state(), site::walk);
+    }
+
+    /** What would be unsafe about a test now. */
+    public Set<Hazard> hazards(FieldTest test) {
+        return SafetyGates.breaches(test.action(), state());
+    }
+
+    /** Possible next tests, the most telling for its minutes first. Takes some 50 ms, the first time some seconds. */
+    public List<Ranked> ranked() {
+        return ranking.of(run.inquiry());
+    }
+
+    /**
+     * Does a test.
+     *
+     * @throws IllegalArgumentException for a test that this site does not have
+     * @throws IllegalStateException after the finding, and for a test whose conditions do not hold
+     */
+    public Note act(String id) {
+        FieldTest test = site.test(id).orElseThrow(() -> new IllegalArgumentException("no test " + id));
+        if (finding != null && test.action().kind().judged()) {
+            throw new IllegalStateException("the finding is stated");
+        }
+        Inquiry before = run.inquiry();
+        if (!test.action().possible(before.state())) {
+            throw new IllegalStateException(id + " cannot be done now");
+        }
+        Reading reading = instruments.read(test.action(), before.state(), notes.size());
+        Prediction prediction = reading == null ? null : site.predict(test.action(), before.state());
+        run = run.after(test.action(), reading, ranking);
+        double took = run.inquiry().minutes() - before.minutes();
+        litres += took * site.lostAtRest(state(), deal.wrong());
+        Note note = new Note(
+                notes.size() + 1, test, before.state(), reading, prediction, before.belief(), minutes(), litres);
+        notes.add(note);
+        return note;
+    }
+
+    /** States the finding; once. */
+    public void state(Finding stated) {
+        if (finding != null) {
+            throw new IllegalStateException("the finding is stated");
+        }
+        finding = stated;
+        run = run.declare(stated.repairClass());
+    }
+
+    /** What was stated, if it was. */
+    public Optional<Finding> finding() {
+        return Optional.ofNullable(finding);
+    }
+
+    /** What the finding counts as. */
+    public Declaration declaration() {
+        Declaration.Hit hit = Judge.hit(site, deal, finding.repairClass());
+        return new Declaration(finding.repairClass(), run.declaredProbability(), hit, finding.confidence());
+    }
+
+    /**
+     * The score.
+     *
+     * @param reference how long the reference takes on this deal, and what runs away meanwhile
+     */
+    public CaseScore score(Judge.Reference reference) {
+        CaseScore.Water water = new CaseScore.Water(litres, reference.litres());
+        return CaseScore.of(run.steps(), declaration(), reference.minutes(), water);
+    }
+}
