@@ -33,6 +33,9 @@ public final class ValveWires {
 
     private static final double SPLICE_LEAK_OHMS = 20e3;
 
+    /** Place in m of a cut at the controller's terminals. */
+    private static final double FIRST_PLACE = 1e-3;
+
     private record Key(List<Integer> faults, Panel panel) {}
 
     private final Wiring sound;
@@ -164,9 +167,9 @@ public final class ValveWires {
                 });
     }
 
-    /** A place on a valve's wire; of one beyond its end, which no document can know, its last. */
+    /** A place on a valve's wire: where that is beyond its ends, which no document can know, the nearest one. */
     private double within(String valve, double along) {
-        return Math.min(along, Math.nextDown(sound.length(valve)));
+        return Math.max(FIRST_PLACE, Math.min(along, Math.nextDown(sound.length(valve))));
     }
 
     /** Beyond the last box there is nothing to be cut. */
