@@ -109,8 +109,8 @@ class PolicyTableOnYardsTest {
     private static Row row(CallSite site, String way, List<Deal> deals, Map<Case, Judge.Reference> references) {
         double[] sums = new double[7];
         for (Deal deal : deals) {
-            ServiceRun run =
-                    Judge.play(site, deal, Ways.at(site, deal.number()).named(way).orElseThrow(), deal.number());
+            ServiceRun run = Judge.play(
+                    site, deal, Ways.at(site, deal.number()).named(way).orElseThrow(), deal.number());
             Declaration.Hit hit = Judge.hit(site, deal, run.declared());
             double says = run.declaredProbability();
             Declaration stated = new Declaration(run.declared(), says, hit, says);
