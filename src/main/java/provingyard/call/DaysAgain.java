@@ -10,8 +10,8 @@ import provingyard.control.ControlEvent;
 import provingyard.control.Controller;
 import provingyard.control.ControllerRecords;
 import provingyard.scenario.FaultPlan;
-import provingyard.scenario.Schedule;
 import provingyard.scenario.SensorKind;
+import provingyard.season.ControlTroubles;
 import provingyard.season.Exposure;
 import provingyard.season.SensorTroubles;
 import provingyard.sensor.Readings;
@@ -30,9 +30,9 @@ final class DaysAgain {
     private final boolean metered;
     private final Exposure.Again around;
     private final Sensors sensors;
+    private final Controller controller;
     private final BitSet open = new BitSet();
     private final Map<SensorKind, BitSet> held = new EnumMap<>(SensorKind.class);
-    private Controller controller;
     private Readings readings;
     private Case acting = Case.SOUND;
     private SensorFaults troubles = SensorFaults.NONE;
@@ -83,11 +83,7 @@ final class DaysAgain {
         List<FaultPlan> plans = acting.faults().stream().map(ground::fault).toList();
         troubles = SensorTroubles.of(plans);
         standsStill = ground.wires().in(acting).transformer().dead();
-        Schedule wanted = ProgramFaults.wanted(ground);
-        Schedule program = ProgramFaults.in(wanted, plans);
-        if (!program.equals(wanted)) {
-            controller = controller.changed(ground.installed().withSchedule(program));
-        }
+        controller.faults(ControlTroubles.of(plans));
         flows = null;
     }
 

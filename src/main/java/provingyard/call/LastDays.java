@@ -8,11 +8,12 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BiPredicate;
 import java.util.stream.Stream;
 import provingyard.call.Memory.Turn;
+import provingyard.control.ControlFaults;
 import provingyard.control.Controller;
 import provingyard.scenario.FaultPlan;
 import provingyard.scenario.Scenario;
-import provingyard.scenario.Schedule;
 import provingyard.scenario.SensorKind;
+import provingyard.season.ControlTroubles;
 import provingyard.season.Exposure;
 import provingyard.season.Season;
 import provingyard.season.SensorTroubles;
@@ -139,8 +140,7 @@ final class LastDays {
     private boolean isNoticed(int fault) {
         FaultPlan plan = ground.fault(fault);
         boolean sensor = SensorTroubles.of(List.of(plan)) != SensorFaults.NONE;
-        Schedule wanted = ProgramFaults.wanted(ground);
-        boolean program = !ProgramFaults.in(wanted, List.of(plan)).equals(wanted);
+        boolean program = !ControlTroubles.of(List.of(plan)).equals(ControlFaults.NONE);
         return sensor
                 || program
                 || ground.wires().in(Case.of(fault)).transformer().dead();
@@ -159,7 +159,7 @@ final class LastDays {
 
     private synchronized void prepare() {
         if (sound == null) {
-            planned = clockAlone(ProgramFaults.wanted(ground));
+            planned = clockAlone(ControlFaults.NONE);
             sound = memory(Case.SOUND, exposure().from());
         }
     }
@@ -222,15 +222,15 @@ final class LastDays {
 
     /** What the program that is set at the arrival would do, without sensors. */
     private Memory program(Case wrong) {
-        Schedule wanted = ProgramFaults.wanted(ground);
-        Schedule set = ProgramFaults.in(
-                wanted, wrong.faults().stream().map(ground::fault).toList());
-        return set.equals(wanted) ? planned : clockAlone(set);
+        ControlFaults set =
+                ControlTroubles.of(wrong.faults().stream().map(ground::fault).toList());
+        return set.equals(ControlFaults.NONE) ? planned : clockAlone(set);
     }
 
-    private Memory clockAlone(Schedule schedule) {
-        SetUp clock = SetUp.CLOCK_ALONE.withSchedule(schedule);
+    private Memory clockAlone(ControlFaults set) {
+        SetUp clock = SetUp.CLOCK_ALONE.withSchedule(ground.installed().schedule());
         Controller controller = Controller.of(ground.scenario(), clock);
+        controller.faults(set);
         BitSet open = new BitSet();
         long from = exposure().from();
         long until = exposure().until();
