@@ -36,6 +36,8 @@ final class Suspects {
     /** Sizes of faults that have one in the middle (design). */
     private static final double CLOGGED_LOSSES = 60;
 
+    private static final double HALF_SHUT_LOSSES = 400;
+
     private static final double SUPPLY_LOST = 0.35;
     private static final double REGULATOR_LOST = 0.45;
     private static final double HEAD_ADDED = 1.5;
@@ -195,7 +197,7 @@ final class Suspects {
                     on(Kind.MASTER_STUCK_OPEN, fitting.id(), 0);
                     on(Kind.MASTER_STUCK_SHUT, fitting.id(), 0);
                 }
-                case ISOLATION_VALVE -> on(Kind.VALVE_PARTLY_SHUT, fitting.id(), CLOGGED_LOSSES);
+                case ISOLATION_VALVE -> on(Kind.VALVE_PARTLY_SHUT, fitting.id(), HALF_SHUT_LOSSES);
                 case FILTER, BACKFLOW_PREVENTER -> {
                     if (fitting.kind() == FittingKind.FILTER) {
                         on(Kind.FILTER_CLOGGED, fitting.id(), CLOGGED_LOSSES);

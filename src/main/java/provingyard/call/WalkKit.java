@@ -1,6 +1,7 @@
 package provingyard.call;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -43,6 +44,9 @@ final class WalkKit implements TestKit {
 
     /** How often eyes see what a running zone shows. */
     private static final double NOTICED = 0.94;
+
+    /** How often they see something where all is well. */
+    private static final double IMAGINED = 0.02;
 
     private static final double LOOK = 3;
     private static final double LISTEN = 4;
@@ -109,12 +113,23 @@ final class WalkKit implements TestKit {
                 (state, wrong) -> odds(seen(zone, state, wrong)));
     }
 
+    /** What does not run is seen by all; what is small is overlooked now and then, and seldom imagined. */
     private static Expected odds(int answer) {
-        List<Double> odds = new ArrayList<>();
-        for (int i = 0; i < ZONE_ANSWERS.size(); i++) {
-            odds.add(i == answer ? NOTICED : (1 - NOTICED) / (ZONE_ANSWERS.size() - 1));
+        Double[] odds = new Double[ZONE_ANSWERS.size()];
+        Arrays.fill(odds, 0.0);
+        switch (ZONE_ANSWERS.get(answer)) {
+            case "allWell" -> {
+                odds[ZONE_ANSWERS.indexOf("drySpot")] = IMAGINED;
+                odds[ZONE_ANSWERS.indexOf("weak")] = IMAGINED;
+                odds[answer] = 1 - 2 * IMAGINED;
+            }
+            case "nothingRuns", "anotherRuns" -> odds[answer] = 1.0;
+            default -> {
+                odds[ZONE_ANSWERS.indexOf("allWell")] = 1 - NOTICED;
+                odds[answer] = NOTICED;
+            }
         }
-        return new Expected.Odds(odds);
+        return new Expected.Odds(List.of(odds));
     }
 
     /** What a running zone shows, the most striking first. */

@@ -245,7 +245,7 @@ class ServiceCallSitesTest {
     void theDryZoneGetsNoWaterAndTheOthersDo() {
         Scenario site = site("sedge-nook");
         Waterworks pipes = Waterworks.of(site);
-        Wires wires = new Wires(Wiring.usual(site), pipes.zones(), site.faults());
+        Wires wires = new Wires(site, Wiring.usual(site));
         for (List<Integer> deal : site.call().deals()) {
             for (int z = 0; z < pipes.zones().size(); z++) {
                 String zone = pipes.zones().get(z);
