@@ -68,7 +68,7 @@ final class ElectricKit implements TestKit {
         zones.forEach(z -> all.add(inBox(COIL, z, 8, number(Quantity.OHMS, OHMMETER))));
         zones.forEach(z -> all.add(atController(CLAMP, z, 3, number(Quantity.AMPERES, CLAMP_METER), z)));
         if (zones.size() > 1) {
-            zones.forEach(z -> all.add(atController(SWAP, z, 3, new Measure.Answers(RUNS), neighbour(z))));
+            zones.forEach(z -> all.add(swap(z)));
         }
         Wiring wiring = wires.sound();
         Instrument locator = new Instrument(0.5, 0, 0.1, 0, wiring.length(Wiring.COMMON) + BEYOND);
@@ -86,6 +86,12 @@ final class ElectricKit implements TestKit {
 
     private FieldTest inBox(String kind, String zone, double minutes, Measure measure) {
         return test(kind, zone, List.of(new Leg(box(zone), minutes, Map.of())), measure, null);
+    }
+
+    private FieldTest swap(String zone) {
+        List<Leg> legs = new ArrayList<>(ground.allOpen(false));
+        legs.add(new Leg(CallSite.CONTROLLER, 3, Map.of()));
+        return test(SWAP, zone, legs, new Measure.Answers(RUNS), neighbour(zone));
     }
 
     /** The sender is clipped on at the controller, then the route is walked to the box. */

@@ -108,9 +108,9 @@ final class SensorKit implements TestKit {
 
     /** The switch is on from the first leg on, until it is put back. */
     private FieldTest bypass() {
-        List<Leg> legs = List.of(
-                new Leg(CallSite.CONTROLLER, 1, Map.of(Handled.BYPASS, Handled.ON)),
-                new Leg(CallSite.CONTROLLER, 1, Map.of()));
+        List<Leg> legs = new ArrayList<>(ground.allOpen(false));
+        legs.add(new Leg(CallSite.CONTROLLER, 1, Map.of(Handled.BYPASS, Handled.ON)));
+        legs.add(new Leg(CallSite.CONTROLLER, 1, Map.of()));
         return FieldTest.plain(
                 BYPASS,
                 "",
@@ -135,15 +135,29 @@ final class SensorKit implements TestKit {
             case FREEZE ->
                 Optional.of(test(FREEZE, id, id, 5, Tool.SENSOR_CHECK, number(Quantity.KELVIN, THERMOMETER)));
             case SOIL -> Optional.of(test(CORE, id, id, 10, Tool.SENSOR_CHECK, number(Quantity.SHARE, SCALE)));
-            case FLOW -> fitting(FittingKind.METER).map(meter -> compareFlow(id, meter));
+            case FLOW -> fitting(FittingKind.METER).flatMap(meter -> compareFlow((Placement.Flow) sensor, meter));
         };
     }
 
-    /** The zone is started at the controller, the meter is watched where it is. */
-    private FieldTest compareFlow(String sensor, Fitting meter) {
-        List<Leg> legs = List.of(new Leg(CallSite.CONTROLLER, 1, Map.of()), new Leg(meter.id(), 6, Map.of()));
-        return FieldTest.plain(
-                FLOW, sensor, ground.places().get(meter.id()), Tool.METER, legs, number(Quantity.SHARE, METER), zone());
+    /** The zone is started at the controller, the meter is watched where it is; not where no zone's water passes. */
+    private Optional<FieldTest> compareFlow(Placement.Flow sensor, Fitting meter) {
+        List<Leg> legs = new ArrayList<>(ground.allOpen(false));
+        legs.add(new Leg(CallSite.CONTROLLER, 1, Map.of()));
+        legs.add(new Leg(meter.id(), 6, Map.of()));
+        Measure share = number(Quantity.SHARE, METER);
+        String zone = ground.pipes().zones().stream()
+                .max(Comparator.comparingDouble(z -> passing(sensor, z)))
+                .orElseThrow();
+        return passing(sensor, zone) < STILL
+                ? Optional.empty()
+                : Optional.of(FieldTest.plain(
+                        FLOW, sensor.id(), ground.places().get(meter.id()), Tool.METER, legs, share, zone));
+    }
+
+    /** m3/s that pass a flow sensor on a sound site while a zone runs. */
+    private double passing(Placement.Flow sensor, String zone) {
+        SiteState found = SiteState.at(CallSite.CONTROLLER, Map.of());
+        return Math.abs(ground.running(zone, found, Case.SOUND).at(sensor.on(), sensor.along()));
     }
 
     private static Measure number(Quantity quantity, Instrument instrument) {

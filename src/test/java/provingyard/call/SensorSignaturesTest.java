@@ -9,6 +9,7 @@ import static provingyard.call.CallSites.suspect;
 
 import java.time.LocalTime;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -17,6 +18,7 @@ import provingyard.diagnosis.Action;
 import provingyard.diagnosis.SiteState;
 import provingyard.scenario.FaultPlan;
 import provingyard.scenario.FaultPlan.Kind;
+import provingyard.scenario.Sites;
 
 /** Each fault of sensors and program shows as a technician would expect it to; all come from sensors, controller, pipes. */
 class SensorSignaturesTest {
@@ -109,6 +111,30 @@ class SensorSignaturesTest {
         Case jammed = suspect(CLINIC, Kind.FLOW_JAMMED);
         assertEquals(0, number(CLINIC, "compareFlow:flow-1", jammed));
         assertEquals(number(CLINIC, "runZone:zone-1", Case.SOUND), number(CLINIC, "runZone:zone-1", jammed));
+    }
+
+    @Test
+    void eachFlowSensorIsComparedWhileAZoneRunsWhoseWaterPassesIt() {
+        CallSite mews = CallSite.of(Sites.open("lovage-mews").orThrow());
+        List<FieldTest> compared = mews.tests().stream()
+                .filter(t -> t.kind().equals("compareFlow"))
+                .toList();
+        assertEquals(2, compared.size());
+        compared.forEach(t -> assertEquals(1, number(mews, t.id(), Case.SOUND), 0.1, t.id()));
+    }
+
+    @Test
+    void valvesLeftShutAreOpenedBeforeAZoneIsRun() {
+        Action isolate = CLINIC.test("isolate:iso-a").orElseThrow().action();
+        SiteState shut = isolate.after(CLINIC.start());
+        for (String id : List.of("bypassSensors", "swapOutput:zone-7", "compareFlow:flow-1")) {
+            FieldTest test = CLINIC.test(id).orElseThrow();
+            assertEquals(
+                    CLINIC.expected(test, CLINIC.start(), Case.SOUND), CLINIC.expected(test, shut, Case.SOUND), id);
+            double whenFound = test.action().minutes(SiteState.at(shut.standing(), Map.of()), CLINIC::walk);
+            double more = test.action().minutes(shut, CLINIC::walk) - whenFound;
+            assertTrue(more >= Ground.TURN, id + " takes " + more + " min more");
+        }
     }
 
     @Test
