@@ -50,11 +50,19 @@ public record FieldTest(
         SHARE
     }
 
-    /** A test that is neither dangerous nor tied to a condition, with fresh noise each time. */
+    /**
+     * What lies in how an instrument and a site are, and not in the moment: the same reading in the same state of the site
+     * gives the same number again, so that asking twice tells nothing new.
+     */
+    static Action.Latent once(String id) {
+        return new Action.Latent(id, List.of(Handled.BYPASS));
+    }
+
+    /** A test that is neither dangerous nor tied to a condition. */
     static FieldTest plain(
             String kind, String target, Point where, Tool tool, List<Action.Leg> legs, Measure measure, String runs) {
         String id = target.isEmpty() ? kind : kind + ":" + target;
-        Action action = new Action(id, Action.Kind.TEST, legs, Map.of(), null, null, Set.of());
+        Action action = new Action(id, Action.Kind.TEST, legs, Map.of(), once(id), null, Set.of());
         return new FieldTest(kind, target, where, tool, action, measure, runs);
     }
 

@@ -12,6 +12,7 @@ import provingyard.diagnosis.Action;
 import provingyard.diagnosis.SafetyGates;
 import provingyard.diagnosis.SiteState;
 import provingyard.scenario.FaultPlan;
+import provingyard.scenario.Plumbing.DripLine;
 import provingyard.scenario.Plumbing.Head;
 import provingyard.scenario.Point;
 import provingyard.world.hydraulics.WaterFlows;
@@ -42,6 +43,9 @@ final class WalkKit implements TestKit {
     private static final double LOUD_METRES = 2.5;
     private static final double FAINT_METRES = 5;
 
+    /** L/min that keeps a zone's lowest head wet. */
+    private static final double WEEPS = 0.1;
+
     /** How often eyes see what a running zone shows. */
     private static final double NOTICED = 0.94;
 
@@ -65,6 +69,7 @@ final class WalkKit implements TestKit {
     WalkKit(Ground ground) {
         this.ground = ground;
         ground.pipes().zones().forEach(this::walkZone);
+        ground.pipes().zones().forEach(this::lookAtHeads);
         for (String pipe : ground.pipes().mainline()) {
             look(pipe);
         }
@@ -111,6 +116,38 @@ final class WalkKit implements TestKit {
                 ZONE_ANSWERS,
                 zone,
                 (state, wrong) -> odds(seen(zone, state, wrong)));
+    }
+
+    /** A valve that weeps wets the lowest head of its zone while all rests (trade's reasoning, no source). */
+    private void lookAtHeads(String zone) {
+        Action action = new Action(
+                "lookAtHeads:" + zone,
+                Action.Kind.TEST,
+                List.of(new Action.Leg(zone, LOOK, Map.of())),
+                Map.of(),
+                new Action.Latent("heads." + zone, List.of()),
+                null,
+                Set.of());
+        Point at = ground.places().get(zone);
+        add("lookAtHeads", zone, at, Tool.LOOK, action, List.of("headsDry", "headsWet"), null, (state, wrong) -> {
+            double wet = resting(zone, wrong) > WEEPS * LITRE_A_MINUTE ? NOTICED : FALSE_DAMP;
+            return new Expected.Odds(List.of(1 - wet, wet));
+        });
+    }
+
+    /** m3/s that a zone's heads and drip lines let out while nothing runs and the main lives. */
+    private double resting(String zone, Case wrong) {
+        WaterFlows now = ground.byMaster(wrong);
+        double sum = 0;
+        List<Head> heads = ground.scenario().plumbing().heads();
+        for (int i = 0; i < heads.size(); i++) {
+            sum += heads.get(i).zone().equals(zone) ? now.heads()[i] : 0;
+        }
+        List<DripLine> drips = ground.scenario().plumbing().drips();
+        for (int i = 0; i < drips.size(); i++) {
+            sum += drips.get(i).zone().equals(zone) ? now.drips()[i] : 0;
+        }
+        return sum;
     }
 
     /** What does not run is seen by all; what is small is overlooked now and then, and seldom imagined. */
