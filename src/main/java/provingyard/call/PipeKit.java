@@ -1,11 +1,13 @@
 package provingyard.call;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.BiFunction;
+import java.util.stream.IntStream;
 import provingyard.call.FieldTest.Measure;
 import provingyard.call.FieldTest.Quantity;
 import provingyard.diagnosis.Action;
@@ -15,6 +17,7 @@ import provingyard.diagnosis.SiteState;
 import provingyard.scenario.Plumbing.Fitting;
 import provingyard.scenario.Plumbing.FittingKind;
 import provingyard.scenario.Plumbing.Head;
+import provingyard.world.hydraulics.Hands;
 import provingyard.world.hydraulics.WaterFlows;
 
 /**
@@ -38,6 +41,8 @@ final class PipeKit implements TestKit {
     private static final Instrument RUNNING =
             new Instrument(0.3 * LITRE_A_MINUTE, 0.03, 0.1 * LITRE_A_MINUTE, 0, 600 * LITRE_A_MINUTE);
 
+    private static final Instrument CAUGHT = new Instrument(0.04, 0, 0.01, 0, 1);
+
     private static final Instrument GAUGE = new Instrument(10e3, 0, 2e3, 0, 1600e3);
 
     /** Drift of the supply's pressure from hour to hour, Pa. */
@@ -53,6 +58,7 @@ final class PipeKit implements TestKit {
     private static final double RUN = 4;
     private static final double RUN_BY_HAND = 5;
     private static final double CONNECT_GAUGE = 4;
+    private static final double CANS = 20;
 
     /** Share of a zone's usual flow below which nobody would say that it runs. */
     private static final double RUNS = 0.1;
@@ -67,6 +73,8 @@ final class PipeKit implements TestKit {
         zones();
         pressures();
         filters();
+        masters();
+        ground.pipes().zones().forEach(this::catchCans);
         putBack();
     }
 
@@ -185,22 +193,95 @@ final class PipeKit implements TestKit {
         }
     }
 
-    /** While the farthest zone of the document runs. */
+    /** While its own zone runs, or on a main the last zone of the document. */
     private void flowingPressure(Fitting fitting) {
         String last = ground.pipes().zones().get(ground.pipes().zones().size() - 1);
-        boolean main = ground.pipes().mainline().contains(fitting.on());
-        if (main) {
+        String zone = ground.pipes().laterals().entrySet().stream()
+                .filter(e -> e.getValue().contains(fitting.on()))
+                .map(Map.Entry::getKey)
+                .findFirst()
+                .orElse(last);
+        List<Action.Leg> legs = new ArrayList<>(ground.allOpen(false));
+        legs.add(new Action.Leg(fitting.id(), CONNECT_GAUGE, Map.of()));
+        number(
+                "flowingPressure",
+                fitting.id(),
+                Tool.GAUGE,
+                legs,
+                gauge(),
+                zone,
+                (state, wrong) -> pressure(ground.running(zone, state, wrong), fitting.id()));
+    }
+
+    /** Whether a master valve holds, with a zone opened by hand behind it. */
+    private void masters() {
+        String zone = ground.pipes().zones().get(0);
+        for (Fitting master : ground.fittings(FittingKind.MASTER_VALVE)) {
             List<Action.Leg> legs = new ArrayList<>(ground.allOpen(false));
-            legs.add(new Action.Leg(fitting.id(), CONNECT_GAUGE, Map.of()));
-            number(
-                    "flowingPressure",
-                    fitting.id(),
-                    Tool.GAUGE,
-                    legs,
-                    gauge(),
-                    last,
-                    (state, wrong) -> pressure(ground.running(last, state, wrong), fitting.id()));
+            legs.add(new Action.Leg(master.id(), Ground.TURN, Map.of(Handled.valve(master.id()), Handled.SHUT)));
+            legs.add(new Action.Leg(zone, RUN_BY_HAND, Map.of()));
+            add(
+                    "masterHolds",
+                    master.id(),
+                    zone,
+                    Tool.ISOLATE,
+                    action("masterHolds", master.id(), Action.Kind.TEST, legs, Set.of()),
+                    new Measure.Answers(List.of("holds", "letsThrough")),
+                    zone,
+                    (state, wrong) -> Expected.Odds.sure(passes(master, zone, state, wrong) ? 1 : 0, 2));
         }
+    }
+
+    private boolean passes(Fitting master, String zone, SiteState state, Case wrong) {
+        Hands now = ground.hands(state);
+        List<String> opened = new ArrayList<>(now.opened());
+        opened.remove(master.id());
+        opened.add(zone);
+        boolean[] none = new boolean[ground.pipes().zones().size()];
+        WaterFlows flows = ground.pipes()
+                .flows(none, ground.pipes().masterOpenAtRest(), Hands.of(opened, now.shut()), wrong.faults());
+        int z = ground.pipes().zones().indexOf(zone);
+        return flows.zones()[z]
+                > RUNS * ground.byHand(zone, SOUND_STATE, Case.SOUND).zones()[z];
+    }
+
+    /**
+     * Catch cans over a zone: what the driest quarter of its heads gives, over the mean, each in shares of what it should
+     * give. Lower quarter over mean is the trade's distribution uniformity; by heads, not by cells, so that wind and
+     * spacing do not come in.
+     */
+    private void catchCans(String zone) {
+        List<Head> heads = ground.scenario().plumbing().heads();
+        List<Integer> own = IntStream.range(0, heads.size())
+                .filter(i -> heads.get(i).zone().equals(zone))
+                .boxed()
+                .toList();
+        if (own.isEmpty()) {
+            return;
+        }
+        List<Action.Leg> legs = new ArrayList<>(ground.allOpen(false));
+        legs.add(new Action.Leg(zone, CANS, Map.of()));
+        Measure measure = new Measure.Number(Quantity.SHARE, CAUGHT, 0);
+        number(
+                "catchCans",
+                zone,
+                Tool.RUN_ZONE,
+                legs,
+                measure,
+                zone,
+                (state, wrong) -> new Expected.Number(evenness(own, ground.running(zone, state, wrong), zone)));
+    }
+
+    private double evenness(List<Integer> own, WaterFlows now, String zone) {
+        WaterFlows usual = ground.running(zone, SOUND_STATE, Case.SOUND);
+        double[] shares = own.stream()
+                .mapToDouble(i -> now.heads()[i] / usual.heads()[i])
+                .sorted()
+                .toArray();
+        int quarter = Math.max(1, (int) Math.round(shares.length / 4.0));
+        double low = Arrays.stream(shares, 0, quarter).average().orElseThrow();
+        double mean = Arrays.stream(shares).average().orElseThrow();
+        return mean > 0 ? low / mean : 0;
     }
 
     /** Beyond the fitting, where its test port is. */
