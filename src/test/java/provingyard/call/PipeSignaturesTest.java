@@ -130,7 +130,9 @@ class PipeSignaturesTest {
         assertEquals(standing(Case.SOUND), standing(halfShut), 1);
         Case low = suspect(SITE, Kind.SUPPLY_LOW);
         assertTrue(standing(low) < 0.8 * standing(Case.SOUND));
-        assertTrue(ZONES.stream().allMatch(z -> head(z, low) < 0.9 * head(z, Case.SOUND)));
+        // Regulators hold what they can.
+        assertTrue(ZONES.stream().allMatch(z -> head(z, low) < head(z, Case.SOUND)));
+        assertTrue(ZONES.stream().anyMatch(z -> head(z, low) < 0.9 * head(z, Case.SOUND)));
         assertTrue(SITE.tests().stream()
                 .filter(t -> t.kind().equals("headPressure"))
                 .anyMatch(t -> number(SITE, t.id(), halfShut) < 0.995 * number(SITE, t.id(), Case.SOUND)));
