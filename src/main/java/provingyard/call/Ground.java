@@ -41,7 +41,7 @@ final class Ground {
         this.installed = installed;
         this.suspects = suspects;
         pipes = Waterworks.of(scenario);
-        wires = new Wires(wiring, pipes.zones(), mastersThatRest(), scenario.faults());
+        wires = new Wires(scenario, wiring);
         places.put(CallSite.CONTROLLER, Wiring.controllerOf(scenario));
         for (Plumbing.Fitting fitting : scenario.plumbing().fittings()) {
             places.put(fitting.id(), pipes.path(fitting.on()).pointAt(fitting.along()));

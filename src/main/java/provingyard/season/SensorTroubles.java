@@ -38,6 +38,7 @@ final class SensorTroubles {
             case WIND_SEIZED -> SensorFaults.Kind.WIND_SEIZED;
             case FREEZE_READS_WARM -> SensorFaults.Kind.FREEZE_READS_WARM;
             case FLOW_JAMMED -> SensorFaults.Kind.FLOW_JAMMED;
+            case FLOW_FACTOR_WRONG -> SensorFaults.Kind.FLOW_FACTOR_WRONG;
             case SOIL_VOID -> SensorFaults.Kind.SOIL_VOID;
             default -> null;
         };
