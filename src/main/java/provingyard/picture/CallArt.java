@@ -24,6 +24,9 @@ public final class CallArt {
         {16, -32}, {16, 32}, {-16, -32}, {-16, 32}, {16, -66}, {16, 66}, {-16, -66}, {-16, 66}, {16, -100}, {-16, 100}
     };
 
+    /** px between two letters under which one of them moves aside. */
+    private static final double CROWDED = 30;
+
     /**
      * A part of a pipe and how likely what is wrong is there.
      *
@@ -89,7 +92,14 @@ public final class CallArt {
                         FontRole.BOLD, view.letters(14), view.theme().at(Tone.LABEL))
                 .middle()
                 .halo(view.theme().at(Tone.HALO), 4);
-        valves.forEach((letter, at) -> s.text(letter, view.x(at.x()), view.y(at.y()) + 22, style));
+        List<Point> written = new ArrayList<>();
+        valves.forEach((letter, at) -> {
+            Point below = new Point(view.x(at.x()), view.y(at.y()) + 22);
+            boolean free = written.stream().noneMatch(w -> w.distance(below) < CROWDED);
+            Point place = free ? below : new Point(below.x() + 16, below.y() - 17);
+            written.add(place);
+            s.text(letter, place.x(), place.y(), style);
+        });
     }
 
     /** Numbers the places of readings; pills cover neither each other nor the marks that are given. */

@@ -108,11 +108,16 @@ final class CallCard extends HBox {
     }
 
     private void offer(CallModel.Offer offer) {
-        VBox told = told(texts.name(offer.test()), texts.does(offer.test()), cost(offer));
+        VBox told = told(texts.name(offer.test()), cost(offer) + " " + texts.does(offer.test()));
         caution(offer).ifPresent(told.getChildren()::add);
         List<String> beside = model.beside(offer.test().id());
         if (beside.size() > 1) {
-            told.getChildren().add(0, choices(beside, offer.test().id()));
+            Label title = (Label) told.getChildren().remove(0);
+            HBox.setHgrow(title, Priority.ALWAYS);
+            title.setMaxWidth(Double.MAX_VALUE);
+            HBox row = new HBox(10, title, choices(beside, offer.test().id()));
+            row.setAlignment(Pos.CENTER_LEFT);
+            told.getChildren().add(0, row);
         }
         Button cancel = button("call-cancel", "call.cancel", false);
         cancel.setOnAction(e -> {

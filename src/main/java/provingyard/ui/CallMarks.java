@@ -39,6 +39,7 @@ final class CallMarks extends Pane {
     private final CallWords texts;
     private final YardShapes shapes;
     private final Runnable toCard;
+    private final LivePicture shade = new LivePicture();
     private final LivePicture picture = new LivePicture();
     private final Pane nodes = new Pane();
     private final Map<CallModel.Mark, Button> buttons = new LinkedHashMap<>();
@@ -105,9 +106,8 @@ final class CallMarks extends Pane {
     }
 
     private void choose() {
-        String chosen = model.chosenProperty().get();
         buttons.forEach((mark, button) -> {
-            boolean is = mark.tests().contains(chosen);
+            boolean is = isChosen(mark);
             button.pseudoClassStateChanged(CHOSEN, is);
             FieldTest test = model.site().test(mark.tests().get(0)).orElseThrow();
             IconNode icon = IconNode.of(CallSigns.icon(test.tool()), is ? 20 : size() * 0.54);
@@ -120,20 +120,29 @@ final class CallMarks extends Pane {
         drawn = null;
     }
 
+    private boolean isChosen(CallModel.Mark mark) {
+        String chosen = model.chosenProperty().get();
+        return chosen != null && mark.tests().contains(chosen);
+    }
+
     private double size() {
         return buttons.size() > MANY ? SMALL : SIZE;
     }
 
     /** Puts the keys on the chosen mark, else on the first one; false where there is none. */
     boolean focusMark() {
-        String chosen = model.chosenProperty().get();
         Optional<Button> mark = buttons.entrySet().stream()
-                .filter(e -> e.getKey().tests().contains(chosen))
+                .filter(e -> isChosen(e.getKey()))
                 .map(Map.Entry::getValue)
                 .findFirst()
                 .or(() -> buttons.values().stream().findFirst());
         mark.ifPresent(Node::requestFocus);
         return mark.isPresent();
+    }
+
+    /** What is left, to be laid under the yard's own marks. */
+    Node shade() {
+        return shade.node();
     }
 
     /** Arrow keys go to the nearest mark in their direction. */
@@ -181,11 +190,14 @@ final class CallMarks extends Pane {
             return;
         }
         drawn = key;
-        picture.size(getWidth(), getHeight(), pixels);
-        picture.draw(s -> {
+        shade.size(getWidth(), getHeight(), pixels);
+        shade.draw(s -> {
             if (belief) {
                 CallArt.belief(s, shapes, view, texts.mains(now.belief()), texts::percent);
             }
+        });
+        picture.size(getWidth(), getHeight(), pixels);
+        picture.draw(s -> {
             CallArt.valves(s, view, texts.valves());
             CallArt.readings(
                     s,
@@ -213,9 +225,8 @@ final class CallMarks extends Pane {
     }
 
     private void place(View view) {
-        String chosen = model.chosenProperty().get();
         buttons.forEach((mark, button) -> {
-            double size = mark.tests().contains(chosen) ? CHOSEN_SIZE : size();
+            double size = isChosen(mark) ? CHOSEN_SIZE : size();
             button.setMinSize(size, size);
             button.resize(size, size);
             button.setPrefSize(size, size);

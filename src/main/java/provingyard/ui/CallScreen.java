@@ -24,11 +24,11 @@ import provingyard.picture.View;
 final class CallScreen extends StackPane {
 
     private static final double MARGIN = 12;
-    private static final double TRAY_EM = 14.6;
+    private static final double TRAY_EM = 15.6;
     private static final double NOTES_EM = 21.4;
 
     /** px that the card takes at the yard's foot, for the plan to stand free above it. */
-    private static final double CARD_EM = 7.2;
+    private static final double CARD_EM = 8.4;
 
     /** Share of the width that the panels may cover, however large the texts. */
     private static final double PANELS = 0.62;
@@ -66,6 +66,7 @@ final class CallScreen extends StackPane {
         yard.onlyLook();
         yard.stillProperty().set(true);
         marks = new CallMarks(model, words, texts, this::toCard);
+        yard.layUnderMarks(marks.shade());
         tools = new CallTray(model, words, texts);
         tray = new FittingScroll(tools, 0);
         tray.getStyleClass().addAll("sheet", "kit-scroll");

@@ -160,6 +160,11 @@ final class YardPane extends Pane {
         sensors.setMouseTransparent(true);
     }
 
+    /** Lays a picture of the pane's size over the ground and canopies, under heads, fittings and sensors. */
+    void layUnderMarks(javafx.scene.Node picture) {
+        getChildren().add(getChildren().indexOf(marks.node()), picture);
+    }
+
     /** What is seen now, with texts as the plan's; null before the first pulse. */
     View view() {
         return view == null

@@ -121,7 +121,8 @@ class TextsTest {
             }
         }
         assertEquals(List.of(), missing);
-        for (String part : parts()) {
+        // Texts of a call are named by what its tests, answers, tools and faults are called: CallTextsTest.
+        for (String part : parts().stream().filter(p -> !p.equals("call")).toList()) {
             assertTrue(known.get(part) > atLeast.get(part), part + " has keys in its code: " + known.get(part));
         }
     }
