@@ -24,6 +24,9 @@ public final class CallArt {
         {16, -32}, {16, 32}, {-16, -32}, {-16, 32}, {16, -66}, {16, 66}, {-16, -66}, {-16, 66}, {16, -100}, {-16, 100}
     };
 
+    /** px that a mark reaches from its place. */
+    private static final double MARK = 14;
+
     /** px between two letters under which one of them moves aside. */
     private static final double CROWDED = 30;
 
@@ -40,13 +43,8 @@ public final class CallArt {
 
     private CallArt() {}
 
-    /** Shades the parts of the main; {@code percent} writes a share in the reader's language. */
-    public static void belief(
-            Surface s,
-            YardShapes shapes,
-            View view,
-            List<Part> parts,
-            java.util.function.DoubleFunction<String> percent) {
+    /** Shades the parts of the main. */
+    public static void belief(Surface s, YardShapes shapes, View view, List<Part> parts) {
         Colour belief = view.theme().at(Tone.BELIEF);
         Colour halo = view.theme().at(Tone.HALO);
         List<Part> seen = parts.stream().filter(p -> p.probability() >= SEEN).toList();
@@ -57,21 +55,56 @@ public final class CallArt {
             double alpha = Math.min(0.95, 0.3 + 3.2 * part.probability());
             s.stroke(Path.polyline(way(shapes, view, part)), Pen.of(belief.fade(alpha), width(part)));
         }
-        for (Part part : seen) {
-            if (part.probability() >= WRITTEN) {
-                write(s, shapes, view, part, percent.apply(part.probability()));
+    }
+
+    /** Writes the shares of the likely parts, the likeliest first; none over another one, or over a mark. */
+    public static void shares(
+            Surface s,
+            YardShapes shapes,
+            View view,
+            List<Part> parts,
+            List<Point> marks,
+            java.util.function.DoubleFunction<String> percent) {
+        List<double[]> taken = boxes(view, marks);
+        parts.stream()
+                .filter(p -> p.probability() >= WRITTEN)
+                .sorted(java.util.Comparator.comparingDouble(p -> -p.probability()))
+                .forEach(p -> write(s, shapes, view, p, percent.apply(p.probability()), taken));
+    }
+
+    private static void write(Surface s, YardShapes shapes, View view, Part part, String text, List<double[]> taken) {
+        List<Point> way = way(shapes, view, part);
+        Point middle = Polygons.along(way, Polygons.length(way) / 2);
+        double size = view.letters(Math.min(16, 12 + 12 * part.probability()));
+        double wide = s.textWidth(text, FontRole.BOLD, size);
+        double off = Math.max(MARK, width(part) / 2) + 4;
+        double[][] middles = {
+            {middle.x(), middle.y() - off - size / 2},
+            {middle.x() - off - wide / 2, middle.y()},
+            {middle.x() + off + wide / 2, middle.y()},
+            {middle.x(), middle.y() + off + size / 2}
+        };
+        for (double[] at : middles) {
+            double[] box = {at[0] - wide / 2 - 2, at[1] - size / 2, at[0] + wide / 2 + 2, at[1] + size / 2};
+            if (taken.stream().allMatch(t -> common(t, box) == 0)) {
+                taken.add(box);
+                TextStyle style = TextStyle.of(FontRole.BOLD, size, view.theme().at(Tone.BELIEF))
+                        .middle()
+                        .halo(view.theme().at(Tone.HALO), 4);
+                s.text(text, at[0], at[1] + 0.36 * size, style);
+                return;
             }
         }
     }
 
-    private static void write(Surface s, YardShapes shapes, View view, Part part, String text) {
-        List<Point> way = way(shapes, view, part);
-        Point middle = Polygons.along(way, Polygons.length(way) / 2);
-        double size = view.letters(Math.min(16, 12 + 12 * part.probability()));
-        TextStyle style = TextStyle.of(FontRole.BOLD, size, view.theme().at(Tone.BELIEF))
-                .middle()
-                .halo(view.theme().at(Tone.HALO), 4);
-        s.text(text, middle.x(), middle.y() - width(part) / 2 - 6, style);
+    private static List<double[]> boxes(View view, List<Point> marks) {
+        List<double[]> boxes = new ArrayList<>();
+        marks.forEach(m -> {
+            double x = view.x(m.x());
+            double y = view.y(m.y());
+            boxes.add(new double[] {x - MARK, y - MARK, x + MARK, y + MARK});
+        });
+        return boxes;
     }
 
     private static double width(Part part) {
@@ -94,9 +127,9 @@ public final class CallArt {
                 .halo(view.theme().at(Tone.HALO), 4);
         List<Point> written = new ArrayList<>();
         valves.forEach((letter, at) -> {
-            Point below = new Point(view.x(at.x()), view.y(at.y()) + 22);
+            Point below = new Point(view.x(at.x()), view.y(at.y()) + 31);
             boolean free = written.stream().noneMatch(w -> w.distance(below) < CROWDED);
-            Point place = free ? below : new Point(below.x() + 16, below.y() - 17);
+            Point place = free ? below : new Point(below.x() + 24, below.y() - 26);
             written.add(place);
             s.text(letter, place.x(), place.y(), style);
         });
@@ -104,9 +137,7 @@ public final class CallArt {
 
     /** Numbers the places of readings; pills cover neither each other nor the marks that are given. */
     public static void readings(Surface s, View view, List<Reading> readings, List<Point> marks) {
-        List<double[]> taken = new ArrayList<>();
-        marks.forEach(m -> taken.add(
-                new double[] {view.x(m.x()) - 15, view.y(m.y()) - 15, view.x(m.x()) + 15, view.y(m.y()) + 15}));
+        List<double[]> taken = boxes(view, marks);
         List<Marks.Pin> pins = new ArrayList<>();
         for (Reading reading : readings) {
             double width = s.textWidth(reading.text(), FontRole.STRONG, 13) + 38;

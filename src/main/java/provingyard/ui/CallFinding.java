@@ -42,6 +42,7 @@ final class CallFinding extends VBox {
         list(places, "finding-places", texts::place, words.say("call.finding.where"));
         kinds.getItems()
                 .setAll(classes.stream().map(CallThought::kind).distinct().toList());
+        places.setPlaceholder(label(words.say("call.finding.first"), "ink2"));
         kinds.getSelectionModel().selectedItemProperty().addListener(o -> fillPlaces());
         places.getSelectionModel().selectedItemProperty().addListener(o -> check());
         HBox lists = new HBox(

@@ -32,12 +32,16 @@ final class CallMarks extends Pane {
     private static final double SMALL = 22;
     private static final int MANY = 12;
 
+    /** px from a sensor's place up to the middle of its disc. */
+    private static final double DISC = 24;
+
     /** Letters of a pin's text before it is cut. */
     private static final int LONGEST = 22;
 
     private final CallModel model;
     private final CallWords texts;
     private final YardShapes shapes;
+    private final List<Point> sensors;
     private final Runnable toCard;
     private final LivePicture shade = new LivePicture();
     private final LivePicture picture = new LivePicture();
@@ -46,8 +50,14 @@ final class CallMarks extends Pane {
     private List<Object> drawn;
     private View placed;
 
-    /** @param toCard gives the keys to the card */
-    CallMarks(CallModel model, Words words, CallWords texts, Runnable toCard) {
+    /**
+     * Marks.
+     *
+     * @param sensors places of sensors on the plan, which nothing is written over
+     * @param toCard gives the keys to the card
+     */
+    CallMarks(CallModel model, Words words, CallWords texts, List<Point> sensors, Runnable toCard) {
+        this.sensors = sensors;
         this.model = model;
         this.texts = texts;
         this.toCard = toCard;
@@ -110,8 +120,10 @@ final class CallMarks extends Pane {
             boolean is = isChosen(mark);
             button.pseudoClassStateChanged(CHOSEN, is);
             FieldTest test = model.site().test(mark.tests().get(0)).orElseThrow();
-            IconNode icon = IconNode.of(CallSigns.icon(test.tool()), is ? 20 : size() * 0.54);
-            button.setGraphic(icon);
+            // Stretches of main go by their number, here as in the notes and in the finding.
+            Optional<Integer> stretch = texts.stretch(test);
+            button.setText(stretch.map(String::valueOf).orElse(""));
+            button.setGraphic(stretch.isPresent() ? null : IconNode.of(CallSigns.icon(test.tool()), is ? 20 : 15));
             if (is) {
                 button.toFront();
             }
@@ -193,19 +205,31 @@ final class CallMarks extends Pane {
         shade.size(getWidth(), getHeight(), pixels);
         shade.draw(s -> {
             if (belief) {
-                CallArt.belief(s, shapes, view, texts.mains(now.belief()), texts::percent);
+                CallArt.belief(s, shapes, view, texts.mains(now.belief()));
             }
         });
         picture.size(getWidth(), getHeight(), pixels);
         picture.draw(s -> {
             CallArt.valves(s, view, texts.valves());
-            CallArt.readings(
-                    s,
-                    view,
-                    readings(now),
-                    List.copyOf(
-                            buttons.keySet().stream().map(CallModel.Mark::at).toList()));
+            if (belief) {
+                CallArt.shares(s, shapes, view, texts.mains(now.belief()), busy(view), texts::percent);
+            }
+            CallArt.readings(s, view, readings(now), places());
         });
+    }
+
+    /** Places of marks, and of sensors' discs, which stand above theirs. */
+    private List<Point> busy(View view) {
+        List<Point> busy = new ArrayList<>(places());
+        for (Point sensor : sensors) {
+            busy.add(sensor);
+            busy.add(view.yard(view.x(sensor.x()), view.y(sensor.y()) - DISC));
+        }
+        return busy;
+    }
+
+    private List<Point> places() {
+        return buttons.keySet().stream().map(CallModel.Mark::at).toList();
     }
 
     private List<CallArt.Reading> readings(CallModel.Now now) {

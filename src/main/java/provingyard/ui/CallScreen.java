@@ -19,6 +19,7 @@ import provingyard.call.Judge;
 import provingyard.call.Tool;
 import provingyard.picture.Theme;
 import provingyard.picture.View;
+import provingyard.scenario.Point;
 
 /** A service call: instruments, the yard with the places of their tests, the card of the chosen one, the field notes. */
 final class CallScreen extends StackPane {
@@ -65,7 +66,10 @@ final class CallScreen extends StackPane {
         yard = new YardPane(yardModel, words);
         yard.onlyLook();
         yard.stillProperty().set(true);
-        marks = new CallMarks(model, words, texts, this::toCard);
+        List<Point> sensors = yardModel.setUp().sensors().stream()
+                .map(p -> yardModel.site().siting().place(p))
+                .toList();
+        marks = new CallMarks(model, words, texts, sensors, this::toCard);
         yard.layUnderMarks(marks.shade());
         tools = new CallTray(model, words, texts);
         tray = new FittingScroll(tools, 0);

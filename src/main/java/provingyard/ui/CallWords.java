@@ -14,7 +14,6 @@ import provingyard.diagnosis.Trust;
 import provingyard.picture.CallArt;
 import provingyard.quantity.Display;
 import provingyard.quantity.Show;
-import provingyard.scenario.Plumbing;
 import provingyard.scenario.Plumbing.Fitting;
 import provingyard.scenario.Plumbing.FittingKind;
 import provingyard.scenario.Point;
@@ -25,29 +24,37 @@ import provingyard.text.Texts;
 final class CallWords {
 
     private static final String MAIN = "main:";
+
+    /** What stands between a number and its unit. */
+    private static final String UNIT = "\u00a0";
+
     private static final double MINUTE = 60;
     private static final double THOUSAND = 1e3;
+
+    /** Share from which rounding would say 100 %, and what is said instead. */
+    private static final double ALMOST = 0.995;
+
+    private static final double MOST = 0.99;
 
     /** Standard deviations on either side of what a sound system would read that count as expected. */
     private static final double BAND = 2;
 
     private final CallSite site;
     private final Words words;
-    private final Map<String, Integer> runs = new LinkedHashMap<>();
+    /** Stretches of mains by their class, numbered from 1 over the whole site. */
+    private final Map<String, Integer> stretches = new LinkedHashMap<>();
+
     private final Map<String, Integer> parts = new LinkedHashMap<>();
-    private final Map<String, Double> lengths = new LinkedHashMap<>();
 
     CallWords(CallSite site, Words words) {
         this.site = site;
         this.words = words;
         for (String each : site.hypotheses().classes()) {
             if (each.startsWith(MAIN)) {
-                String pipe = pipe(each);
-                runs.putIfAbsent(pipe, runs.size() + 1);
-                parts.merge(pipe, 1, Integer::sum);
+                stretches.put(each, stretches.size() + 1);
+                parts.merge(pipe(each), 1, Integer::sum);
             }
         }
-        runs.keySet().forEach(pipe -> lengths.put(pipe, length(pipe)));
     }
 
     private static String pipe(String mainClass) {
@@ -58,37 +65,9 @@ final class CallWords {
         return Integer.parseInt(mainClass.substring(mainClass.lastIndexOf('/') + 1));
     }
 
-    private double length(String id) {
-        Plumbing plumbing = site.scenario().plumbing();
-        Plumbing.Pipe pipe = plumbing.pipes().stream()
-                .filter(p -> p.id().equals(id))
-                .findFirst()
-                .orElseThrow();
-        if (pipe.length() != null) {
-            return pipe.length();
-        }
-        List<Point> way = new java.util.ArrayList<>();
-        junction(pipe.from()).ifPresent(way::add);
-        way.addAll(pipe.via());
-        junction(pipe.to()).ifPresent(way::add);
-        double sum = 0;
-        for (int i = 1; i < way.size(); i++) {
-            sum += way.get(i - 1).distance(way.get(i));
-        }
-        return sum;
-    }
-
-    private Optional<Point> junction(String id) {
-        return site.scenario().plumbing().junctions().stream()
-                .filter(j -> j.id().equals(id))
-                .map(Plumbing.Junction::at)
-                .findFirst();
-    }
-
     /** Parts of mainlines with their probability. */
     List<CallArt.Part> mains(provingyard.diagnosis.Belief belief) {
-        return site.hypotheses().classes().stream()
-                .filter(c -> c.startsWith(MAIN))
+        return stretches.keySet().stream()
                 .map(c -> {
                     double of = parts.get(pipe(c));
                     return new CallArt.Part(pipe(c), (part(c) - 1) / of, part(c) / of, belief.ofClass(c));
@@ -102,6 +81,11 @@ final class CallWords {
 
     private Texts texts() {
         return Texts.of("call", words.language());
+    }
+
+    /** The number of a stretch of main, if a test is about one. */
+    Optional<Integer> stretch(FieldTest test) {
+        return Optional.ofNullable(stretches.get(test.target()));
     }
 
     /** A text about diagnosis, such as a hazard's rule or a line of the score. */
@@ -157,11 +141,13 @@ final class CallWords {
         if (id.isEmpty()) {
             return "";
         }
-        if (id.startsWith(MAIN)) {
-            return mainPart(id);
+        if (stretches.containsKey(id)) {
+            return words.say("call.stretch", stretches.get(id));
         }
-        if (runs.containsKey(id)) {
-            return words.say("call.run", runs.get(id));
+        if (parts.containsKey(id)) {
+            int first = stretches.get(MAIN + id + "/1");
+            int last = first + parts.get(id) - 1;
+            return first == last ? words.say("call.stretch", first) : words.say("call.stretches", first, last);
         }
         if (id.equals(site.start().standing())) {
             return words.say("call.controller");
@@ -181,18 +167,6 @@ final class CallWords {
         }
         boolean supply = site.scenario().plumbing().supply().junction().equals(id);
         return supply ? words.say("call.supply") : id;
-    }
-
-    private String mainPart(String id) {
-        double each = lengths.get(pipe(id)) / parts.get(pipe(id));
-        String from = display().number(Show.LENGTH, whole((part(id) - 1) * each));
-        String to = display().text(Show.LENGTH, whole(part(id) * each));
-        return words.say("call.part", runs.get(pipe(id)), from, to);
-    }
-
-    /** m that are a whole number in the units shown. */
-    private double whole(double metres) {
-        return display().inner(Show.LENGTH, Math.rint(display().shown(Show.LENGTH, metres)));
     }
 
     private Optional<Fitting> fitting(String id) {
@@ -245,8 +219,11 @@ final class CallWords {
         return display().text(Show.FLOW, litresAMinute / THOUSAND / MINUTE);
     }
 
-    /** A share in whole per cent. */
+    /** A share in whole per cent; what is not quite certain is not called so. */
     String percent(double share) {
+        if (share > ALMOST && share < 1) {
+            return words.say("call.over", display().text(Show.FRACTION, MOST));
+        }
         return display().text(Show.FRACTION, Math.rint(share * 100) / 100);
     }
 
@@ -286,7 +263,7 @@ final class CallWords {
     }
 
     private String plain(double value, int decimals, String unit) {
-        return display().plain(value, decimals) + "\u00a0" + unit;
+        return display().plain(value, decimals) + UNIT + unit;
     }
 
     /**
@@ -317,7 +294,12 @@ final class CallWords {
 
     /** What a sound system reads, in words. */
     String band(Scale scale) {
-        return words.say("call.sound", value(scale.quantity(), scale.from()), value(scale.quantity(), scale.to()));
+        String from = value(scale.quantity(), scale.from());
+        String to = value(scale.quantity(), scale.to());
+        int unit = from.lastIndexOf(UNIT);
+        // One unit is enough where both have the same.
+        boolean same = unit >= 0 && to.endsWith(from.substring(unit));
+        return words.say("call.sound", same ? from.substring(0, unit) : from, to);
     }
 
     /** What a test taught, in a sentence or two. */
