@@ -43,6 +43,10 @@ final class PipeKit implements TestKit {
     /** Drift of the supply's pressure from hour to hour, Pa. */
     private static final double SUPPLY_DRIFT = 10e3;
 
+    /** Fittings of mains with a test port beyond them. */
+    private static final List<FittingKind> GAUGED = List.of(
+            FittingKind.FILTER, FittingKind.BACKFLOW_PREVENTER, FittingKind.REGULATOR, FittingKind.ISOLATION_VALVE);
+
     private static final double WATCH = 3;
     private static final double WATCH_LONG = 20;
     private static final double READ_AFTER_VALVE = 3;
@@ -155,19 +159,11 @@ final class PipeKit implements TestKit {
                 gauge(),
                 null,
                 (state, wrong) -> pressure(ground.atRest(state, wrong), port));
-        for (Fitting valve : ground.fittings(FittingKind.ISOLATION_VALVE)) {
-            String last = ground.pipes().zones().get(ground.pipes().zones().size() - 1);
-            List<Action.Leg> legs = new ArrayList<>(ground.allOpen(false));
-            legs.add(new Action.Leg(valve.id(), CONNECT_GAUGE, Map.of()));
-            number(
-                    "flowingPressure",
-                    valve.id(),
-                    Tool.GAUGE,
-                    legs,
-                    gauge(),
-                    last,
-                    (state, wrong) -> pressure(ground.running(last, state, wrong), valve.id()));
+        List<Fitting> ports = new ArrayList<>();
+        for (FittingKind kind : GAUGED) {
+            ports.addAll(ground.fittings(kind));
         }
+        ports.forEach(this::flowingPressure);
         for (String zone : ground.pipes().zones()) {
             List<Head> heads = ground.scenario().plumbing().heads().stream()
                     .filter(h -> h.zone().equals(zone))
@@ -186,6 +182,24 @@ final class PipeKit implements TestKit {
                     gauge(),
                     zone,
                     (state, wrong) -> headPressure(ground.running(zone, state, wrong), last.id()));
+        }
+    }
+
+    /** While the farthest zone of the document runs. */
+    private void flowingPressure(Fitting fitting) {
+        String last = ground.pipes().zones().get(ground.pipes().zones().size() - 1);
+        boolean main = ground.pipes().mainline().contains(fitting.on());
+        if (main) {
+            List<Action.Leg> legs = new ArrayList<>(ground.allOpen(false));
+            legs.add(new Action.Leg(fitting.id(), CONNECT_GAUGE, Map.of()));
+            number(
+                    "flowingPressure",
+                    fitting.id(),
+                    Tool.GAUGE,
+                    legs,
+                    gauge(),
+                    last,
+                    (state, wrong) -> pressure(ground.running(last, state, wrong), fitting.id()));
         }
     }
 
@@ -304,7 +318,8 @@ final class PipeKit implements TestKit {
     private static Action action(
             String kind, String target, Action.Kind what, List<Action.Leg> legs, Set<Action.Risk> risks) {
         String id = target.isEmpty() ? kind : kind + ":" + target;
-        return new Action(id, what, legs, Map.of(), null, null, risks);
+        Action.Latent latent = what.judged() ? FieldTest.once(id) : null;
+        return new Action(id, what, legs, Map.of(), latent, null, risks);
     }
 
     private void add(

@@ -57,7 +57,7 @@ record Rates(
         return perItem.get("mainline");
     }
 
-    /** Share of a fault's effect by which others of its kind and size differ; 0 for kinds without sizes. */
+    /** Share of a fault's effect by which others of its kind and size differ; 0 for kinds without sizes. A cut may be anywhere on its wire. */
     double spread(FaultPlan.Kind kind) {
         return switch (kind) {
             case MAINLINE_BREAK, MAINLINE_LEAK -> mainlineSpread;
@@ -71,6 +71,7 @@ record Rates(
                     NOZZLE_CLOGGED,
                     COIL_SHORTED,
                     SPLICE_BAD,
+                    WIRE_CUT,
                     FREEZE_READS_WARM,
                     FLOW_FACTOR_WRONG -> otherSpread;
             default -> 0;

@@ -36,6 +36,11 @@ final class Suspects {
     /** Sizes of faults that have one in the middle (design). */
     private static final double CLOGGED_LOSSES = 60;
 
+    private static final double HALF_SHUT_LOSSES = 400;
+
+    /** Share of a zone's flow whose loss somebody would notice (design). */
+    private static final double NOTICED = 0.08;
+
     private static final double SUPPLY_LOST = 0.35;
     private static final double REGULATOR_LOST = 0.45;
     private static final double HEAD_ADDED = 1.5;
@@ -195,7 +200,12 @@ final class Suspects {
                     on(Kind.MASTER_STUCK_OPEN, fitting.id(), 0);
                     on(Kind.MASTER_STUCK_SHUT, fitting.id(), 0);
                 }
-                case ISOLATION_VALVE -> on(Kind.VALVE_PARTLY_SHUT, fitting.id(), CLOGGED_LOSSES);
+                case ISOLATION_VALVE -> {
+                    if (isNoticed(new FaultPlan(
+                            Kind.VALVE_PARTLY_SHUT, fitting.id(), 0, 0, 0.5, HALF_SHUT_LOSSES, null, 0))) {
+                        on(Kind.VALVE_PARTLY_SHUT, fitting.id(), HALF_SHUT_LOSSES);
+                    }
+                }
                 case FILTER, BACKFLOW_PREVENTER -> {
                     if (fitting.kind() == FittingKind.FILTER) {
                         on(Kind.FILTER_CLOGGED, fitting.id(), CLOGGED_LOSSES);
@@ -207,6 +217,24 @@ final class Suspects {
                 }
             }
         }
+    }
+
+    /**
+     * Whether anybody would call it a fault: it takes from some zone at least {@link #NOTICED} of its flow. On a ring, or in
+     * a main with much to spare, a half shut valve does nothing that could be found.
+     */
+    private boolean isNoticed(FaultPlan fault) {
+        Waterworks with = Waterworks.of(scenario.with(scenario.catalogue(), scenario.yard(), List.of(fault)));
+        int zones = with.zones().size();
+        for (int z = 0; z < zones; z++) {
+            boolean[] open = new boolean[zones];
+            open[z] = true;
+            if (with.flows(open, true, 1).supply()
+                    < (1 - NOTICED) * with.flows(open, true, 0).supply()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void supply() {

@@ -457,6 +457,11 @@ public final class Season {
         return surroundings;
     }
 
+    /** Copies of sensors and controller as they are, to be lived on elsewhere. */
+    Exposure.Devices devices() {
+        return new Exposure.Devices(sensors.copy(), controller.copy(), readings);
+    }
+
     /** What the sensors show since the last minute lived. */
     Readings readings() {
         return readings;
