@@ -35,7 +35,7 @@ public record CallMap(List<Stretch> mains, Map<String, Point> spots) {
     }
 
     /** The map of a site. */
-    static CallMap of(CallSite site) {
+    public static CallMap of(CallSite site) {
         Ground ground = site.ground();
         List<Stretch> mains = new ArrayList<>();
         for (String pipe : ground.pipes().mainline()) {
