@@ -102,6 +102,11 @@ public final class Call {
         return deal;
     }
 
+    /** What all chance of this call is drawn from. */
+    public long seed() {
+        return seed;
+    }
+
     /** The field notes so far. */
     public List<Note> notes() {
         return Collections.unmodifiableList(notes);
