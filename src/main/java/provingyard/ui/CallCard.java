@@ -18,6 +18,9 @@ import provingyard.diagnosis.Hazard;
 /** The card at the yard's foot: the test that is chosen, what is being done, what it came to, or what comes after the finding. */
 final class CallCard extends HBox {
 
+    /** Tests at one place that can be chosen from beside the title. */
+    private static final int FEW = 3;
+
     private final CallModel model;
     private final Words words;
     private final CallWords texts;
@@ -111,7 +114,10 @@ final class CallCard extends HBox {
         VBox told = told(texts.name(offer.test()), cost(offer) + " " + texts.does(offer.test()));
         caution(offer).ifPresent(told.getChildren()::add);
         List<String> beside = model.beside(offer.test().id());
-        if (beside.size() > 1) {
+        if (beside.size() > FEW) {
+            told.getChildren().add(0, choices(beside, offer.test().id()));
+            told.setSpacing(4);
+        } else if (beside.size() > 1) {
             Label title = (Label) told.getChildren().remove(0);
             HBox.setHgrow(title, Priority.ALWAYS);
             title.setMaxWidth(Double.MAX_VALUE);

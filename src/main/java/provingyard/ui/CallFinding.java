@@ -81,6 +81,13 @@ final class CallFinding extends VBox {
         HBox foot = new HBox(12, how, sure, gap, cancel, go);
         foot.setAlignment(Pos.CENTER_LEFT);
         getChildren().addAll(title, ask, lists, foot);
+        // A list would keep this key for itself.
+        addEventFilter(javafx.scene.input.KeyEvent.KEY_PRESSED, e -> {
+            if (e.getCode() == javafx.scene.input.KeyCode.ESCAPE) {
+                close.run();
+                e.consume();
+            }
+        });
         check();
     }
 

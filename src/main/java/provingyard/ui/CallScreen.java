@@ -24,6 +24,13 @@ import provingyard.scenario.Point;
 /** A service call: instruments, the yard with the places of their tests, the card of the chosen one, the field notes. */
 final class CallScreen extends StackPane {
 
+    /**
+     * How a call is lived.
+     *
+     * @param practice whether it counts nothing
+     */
+    record Setting(CallModel.Mode mode, boolean practice) {}
+
     private static final double MARGIN = 12;
     private static final double TRAY_EM = 15.6;
     private static final double NOTES_EM = 21.4;
@@ -36,6 +43,7 @@ final class CallScreen extends StackPane {
 
     private static final int MOST_FAILURES = 30;
 
+    private final Setting setting;
     private final CallModel model;
     private final YardModel yardModel;
     private final Words words;
@@ -54,14 +62,15 @@ final class CallScreen extends StackPane {
     private int failures;
     private boolean ending;
 
-    CallScreen(Call call, CallModel.Mode mode, YardModel yardModel, Words words, Shell shell) {
+    CallScreen(Call call, Setting setting, YardModel yardModel, Words words, Shell shell) {
+        this.setting = setting;
         this.yardModel = yardModel;
         this.words = words;
         this.shell = shell;
         setId("call-screen");
         work = thread("call");
         judging = thread("call-reference");
-        model = new CallModel(call, mode, work, Platform::runLater, shell::unforeseen);
+        model = new CallModel(call, setting.mode(), work, Platform::runLater, shell::unforeseen);
         texts = new CallWords(call.site(), words);
         yard = new YardPane(yardModel, words);
         yard.onlyLook();
@@ -85,7 +94,7 @@ final class CallScreen extends StackPane {
         StackPane.setMargin(tray, new Insets(MARGIN));
         StackPane.setMargin(notes, new Insets(MARGIN));
         BorderPane frame = new BorderPane(middle);
-        frame.setTop(new CallTop(model, words, texts, this::leave, shell::help, menu()));
+        frame.setTop(new CallTop(model, setting.practice(), words, texts, this::leave, shell::help, menu()));
         getChildren().add(frame);
         addEventFilter(KeyEvent.KEY_PRESSED, this::key);
         middle.widthProperty().addListener(panels);
@@ -257,14 +266,6 @@ final class CallScreen extends StackPane {
         }
     }
 
-    /** Shows how the call was scored. */
-    void result() {
-        Overlay.show(
-                        getScene(),
-                        new CallResult(model, words, texts, model.score().orElseThrow(), shell::route))
-                .then(shell::route);
-    }
-
     private void leave() {
         boolean begun = !model.nowProperty().get().notes().isEmpty();
         if (begun && !ending) {
@@ -288,12 +289,17 @@ final class CallScreen extends StackPane {
         return yard;
     }
 
-    void dispose() {
+    Setting setting() {
+        return setting;
+    }
+
+    /** Ends all that runs here; what is seen of the yard goes to whoever asks. */
+    YardModel leaveYard() {
         pulse.stop();
         shell.textSize().removeListener(panels);
         work.shutdownNow();
         judging.shutdownNow();
         yard.dispose();
-        yardModel.close();
+        return yardModel;
     }
 }

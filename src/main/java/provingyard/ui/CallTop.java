@@ -25,6 +25,7 @@ final class CallTop extends HBox {
     private static final PseudoClass WARNS = PseudoClass.getPseudoClass("warns");
 
     private final CallModel model;
+    private final boolean practice;
     private final Words words;
     private final CallWords texts;
     private final Label subtitle = new Label();
@@ -34,7 +35,15 @@ final class CallTop extends HBox {
     private final Figure marks = new Figure(null, "call-marks-state");
     private final Button safe = new Button();
 
-    CallTop(CallModel model, Words words, CallWords texts, Runnable back, Runnable help, List<MenuItem> menu) {
+    CallTop(
+            CallModel model,
+            boolean practice,
+            Words words,
+            CallWords texts,
+            Runnable back,
+            Runnable help,
+            List<MenuItem> menu) {
+        this.practice = practice;
         this.model = model;
         this.words = words;
         this.texts = texts;
@@ -100,7 +109,8 @@ final class CallTop extends HBox {
 
     private void refresh() {
         CallModel.Now now = model.nowProperty().get();
-        String mode = words.say("call.mode." + model.mode().name());
+        String mode = words.say(
+                practice ? "call.practice" : "call.mode." + model.mode().name());
         String complaint = words.say(model.site().scenario().call().complaint());
         subtitle.setText(words.say("call.subtitle", mode, complaint));
         subtitle.getTooltip().setText(complaint);

@@ -89,6 +89,10 @@ public final class Shell {
     private Opening opening;
     private CallOpening arriving;
     private CallScreen call;
+    private CallDebriefScreen callDebrief;
+    /** The yard of the call whose debrief is shown, for another try. */
+    private YardModel callYard;
+
     private Class<?> sheet;
 
     /** A shell over the sites, in their order, that belongs to no learner and keeps nothing. */
@@ -235,6 +239,9 @@ public final class Shell {
         if (call != null) {
             call.theme(now);
         }
+        if (callDebrief != null) {
+            callDebrief.look(now, em());
+        }
     }
 
     private static Theme next(Theme now) {
@@ -306,7 +313,11 @@ public final class Shell {
         // Whoever comes again, or sits elsewhere, may find something else wrong.
         long seed = 31L * learner.id().hashCode() + learner.at(site).seasons();
         Call begun = Call.begin(ready.site(), Deal.drawn(ready.site(), seed), seed);
-        call = new CallScreen(begun, mode, ready.yard(), words, this);
+        call(begun, new CallScreen.Setting(mode, false), ready.yard());
+    }
+
+    private void call(Call begun, CallScreen.Setting setting, YardModel seen) {
+        call = new CallScreen(begun, setting, seen, words, this);
         call.theme(theme.get());
         screen(call);
     }
@@ -322,12 +333,42 @@ public final class Shell {
         return call;
     }
 
-    /** A service call was lived to its end. */
+    /** A service call was lived to its end: its debrief opens. */
     void callEnded(CallScreen ended, CaseScore score) {
-        String site = ended.model().site().scenario().id();
-        int points = (int) Math.rint(score.total());
-        book.change(l -> l.on(site, p -> p.lived(points)));
-        ended.result();
+        Call lived = ended.model().call();
+        CallScreen.Setting setting = ended.setting();
+        if (!setting.practice()) {
+            int points = (int) Math.rint(score.total());
+            book.change(l -> l.on(lived.site().scenario().id(), p -> p.lived(points)));
+        }
+        callYard = ended.leaveYard();
+        call = null;
+        callDebrief = new CallDebriefScreen(
+                lived, setting.practice(), words, e -> Platform.runLater(() -> unforeseen(e)), afterCall(setting));
+        callDebrief.look(theme.get(), em());
+        screen(callDebrief);
+    }
+
+    private CallDebriefScreen.Acts afterCall(CallScreen.Setting setting) {
+        return new CallDebriefScreen.Acts() {
+            @Override
+            public void back() {
+                route();
+            }
+
+            @Override
+            public void fork(Call practice) {
+                YardModel seen = callYard;
+                callYard = null;
+                leave();
+                call(practice, new CallScreen.Setting(setting.mode(), true), seen);
+            }
+        };
+    }
+
+    /** The debrief of a service call that is shown; null for none. */
+    CallDebriefScreen callDebrief() {
+        return callDebrief;
     }
 
     private void opened(Opening.Ready ready) {
@@ -573,8 +614,16 @@ public final class Shell {
             arriving = null;
         }
         if (call != null) {
-            call.dispose();
+            call.leaveYard().close();
             call = null;
+        }
+        if (callDebrief != null) {
+            callDebrief.dispose();
+            callDebrief = null;
+        }
+        if (callYard != null) {
+            callYard.close();
+            callYard = null;
         }
     }
 

@@ -71,7 +71,7 @@ public final class LivedCalls {
     private static Scenario called(Scenario s, List<FaultPlan> faults) {
         Text complaint = new Text("The bill has doubled.", "La factura se duplicó.");
         FaultPlan.When arrives = new FaultPlan.When(20, LocalTime.of(8, 0));
-        ServiceCall call = new ServiceCall(complaint, List.of(), arrives, List.of(List.of(0)), List.of());
+        ServiceCall call = new ServiceCall(complaint, List.of(), List.of(), arrives, List.of(List.of(0)), List.of());
         return new Scenario(
                 s.format(),
                 s.id(),

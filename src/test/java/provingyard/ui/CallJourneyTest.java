@@ -106,8 +106,7 @@ class CallJourneyTest {
         at(KeyCode.DIGIT2, "isolate:iso-c");
         assertTrue(shown() < 0.2 * all, "beyond C: " + shown());
         at(KeyCode.DIGIT8, "listen:" + truth);
-        press(KeyCode.M);
-        doIt();
+        at(KeyCode.M, "locate");
         assertTrue(model().nowProperty().get().marked());
         at(KeyCode.DIGIT0, "dig:" + truth);
         assertEquals(
@@ -130,11 +129,13 @@ class CallJourneyTest {
         ROBOT.clickOn("#call-verify");
         OpenProgram.until("it is checked", () -> model().nowProperty().get().stage() == CallModel.Stage.VERIFIED);
         assertEquals(0, shown(), 1e-5);
+        OpenProgram.until("the reference is known", () -> model().score().isPresent());
+        assertTrue(model().score().orElseThrow().unsafe().isEmpty());
         assertEquals(Declaration.Hit.RIGHT, model().call().declaration().hit());
         OpenProgram.until("the call can end", () -> isShown("call-end"));
         ROBOT.clickOn("#call-end");
-        OpenProgram.until("the end is read", () -> model().score().isPresent() && Overlay.top(shell.scene()) != null);
-        assertTrue(model().score().orElseThrow().unsafe().isEmpty());
+        OpenProgram.until("the debrief opens", () -> shell.callDebrief() != null);
+        assertFalse(shell.callDebrief().state() == null);
         assertFalse(shell.book().current().at(CallSamples.MAIN).best() == null, "the score is kept");
     }
 

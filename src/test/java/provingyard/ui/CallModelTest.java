@@ -52,7 +52,9 @@ class CallModelTest {
         CallModel model = model(CallModel.Mode.GUIDED);
         model.take(Tool.METER);
         assertEquals("readMeter", model.chosenProperty().get(), "the only place is chosen");
-        assertEquals(List.of("readMeter", "watchMeter", "shutMaster:master"), model.beside("readMeter"));
+        List<String> atTheMeter = model.beside("readMeter");
+        assertTrue(
+                atTheMeter.containsAll(List.of("readMeter", "watchMeter", "shutMaster:master")), atTheMeter.toString());
         assertTrue(Double.isNaN(model.litresOf(model.offer().orElseThrow())), "nobody knows yet what runs away");
 
         model.act();
