@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import provingyard.diagnosis.Action;
 import provingyard.diagnosis.Belief;
 import provingyard.diagnosis.CaseScore;
 import provingyard.diagnosis.Declaration;
@@ -65,11 +66,13 @@ public final class Call {
     private ServiceRun run;
     private double litres;
     private Finding finding;
+    private Case wrong;
 
     private Call(CallSite site, Deal deal, long seed) {
         this.site = site;
         this.deal = deal;
         this.seed = seed;
+        wrong = deal.wrong();
         ranking = new Ranking(site, Trust.USUAL);
         instruments = new Instruments(site, deal.wrong(), seed);
         run = ServiceRun.at(site);
@@ -83,7 +86,9 @@ public final class Call {
     /** Another call that did the same first tests and goes its own way from there. */
     public Call fork(int tests) {
         Call other = new Call(site, deal, seed);
-        notes.subList(0, tests).forEach(n -> other.act(n.test().id()));
+        notes.subList(0, tests).stream()
+                .filter(n -> site.test(n.test().id()).isPresent())
+                .forEach(n -> other.act(n.test().id()));
         return other;
     }
 
@@ -95,6 +100,11 @@ public final class Call {
     /** What has to be found; not for the trainee's eyes before the finding. */
     public Deal deal() {
         return deal;
+    }
+
+    /** What all chance of this call is drawn from. */
+    public long seed() {
+        return seed;
     }
 
     /** The field notes so far. */
@@ -129,7 +139,7 @@ public final class Call {
 
     /** L/min that run away now. */
     public double running() {
-        return site.lostAtRest(state(), deal.wrong());
+        return site.lostAtRest(state(), wrong);
     }
 
     /** Minutes that a test would take from here. */
@@ -165,12 +175,57 @@ public final class Call {
         Reading reading = instruments.read(test.action(), before.state(), notes.size());
         Prediction prediction = reading == null ? null : site.predict(test.action(), before.state());
         run = run.after(test.action(), reading, ranking);
+        return noted(test, before, reading, prediction);
+    }
+
+    private Note noted(FieldTest test, Inquiry before, Reading reading, Prediction prediction) {
         double took = run.inquiry().minutes() - before.minutes();
-        litres += took * site.lostAtRest(state(), deal.wrong());
+        litres += took * running();
         Note note = new Note(
                 notes.size() + 1, test, before.state(), reading, prediction, before.belief(), minutes(), litres);
         notes.add(note);
         return note;
+    }
+
+    /**
+     * Repairs what was stated, whatever is really wrong.
+     *
+     * @throws IllegalStateException before the finding, after it says that nothing is wrong, and a second time
+     */
+    public Note repair() {
+        if (finding == null || finding.repairClass().equals(Suspects.NONE) || did(Action.Kind.REPAIR)) {
+            throw new IllegalStateException("there is nothing to repair now");
+        }
+        Inquiry before = run.inquiry();
+        FieldTest repair = Mending.repair(site, finding.repairClass());
+        run = run.after(repair.action(), null, ranking);
+        wrong = new Case(wrong.faults().stream()
+                .filter(f -> !site.repairClass(f).equals(finding.repairClass()))
+                .toList());
+        return noted(repair, before, null, null);
+    }
+
+    /**
+     * Checks after the repair with the test that would show the fault. What it reads is no evidence for the finding any
+     * more, so the belief stays.
+     *
+     * @throws IllegalStateException before the repair and a second time
+     */
+    public Note verify() {
+        if (!did(Action.Kind.REPAIR) || did(Action.Kind.VERIFY)) {
+            throw new IllegalStateException("there is nothing to check now");
+        }
+        Inquiry before = run.inquiry();
+        FieldTest check = Mending.check(site, finding.repairClass());
+        Action shown = Mending.shows(site, finding.repairClass()).action();
+        Reading reading = new Instruments(site, wrong, seed).read(shown, before.state(), notes.size());
+        Prediction prediction = site.predict(shown, before.state());
+        run = run.after(check.action(), null, ranking);
+        return noted(check, before, reading, prediction);
+    }
+
+    private boolean did(Action.Kind kind) {
+        return run.steps().stream().anyMatch(s -> s.kind() == kind);
     }
 
     /** States the finding; once. */

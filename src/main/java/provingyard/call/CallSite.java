@@ -103,6 +103,11 @@ public final class CallSite implements Premises {
         return suspected + fault;
     }
 
+    /** What all tests stand on. */
+    Ground ground() {
+        return ground;
+    }
+
     /** What would be repaired to mend a fault. */
     public String repairClass(int fault) {
         return classes.get(fault);

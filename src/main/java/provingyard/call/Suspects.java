@@ -111,6 +111,11 @@ final class Suspects {
         return MAIN + pipe + "/" + (cell + 1);
     }
 
+    /** The pipe of a mainline's repair class. */
+    static String pipeOf(String cellClass) {
+        return cellClass.substring(MAIN.length(), cellClass.lastIndexOf('/'));
+    }
+
     /** Repair class of any fault on this site. */
     String repairClass(FaultPlan fault) {
         return switch (fault.kind()) {

@@ -16,6 +16,7 @@ import javafx.scene.layout.VBox;
 import javafx.scene.shape.Rectangle;
 import provingyard.quantity.UnitSystem;
 import provingyard.scenario.Scenario;
+import provingyard.scenario.Work;
 
 /** The route sheet's side: the brand, the chosen stop's brief with what can be done there, the learner and the settings. */
 final class RouteSide extends VBox {
@@ -173,7 +174,8 @@ final class RouteSide extends VBox {
     private HBox progress(RouteModel.Stop stop) {
         String text = SiteCard.progress(stop, words);
         if (stop.state() == RouteModel.State.NEW) {
-            text = words.say("route.days", stop.days());
+            boolean call = stop.site().work() == Work.SERVICE_CALL;
+            text = call ? words.say("route.newCall") : words.say("route.days", stop.days());
         }
         Label label = new Label(text);
         label.getStyleClass().addAll("small", "strong");

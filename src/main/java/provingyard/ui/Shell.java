@@ -32,6 +32,9 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.StackPane;
 import javafx.util.Duration;
+import provingyard.call.Call;
+import provingyard.call.Deal;
+import provingyard.diagnosis.CaseScore;
 import provingyard.learner.Learner;
 import provingyard.learner.LearnerStore.Trouble;
 import provingyard.learner.Look;
@@ -41,6 +44,7 @@ import provingyard.picture.FontRole;
 import provingyard.picture.Theme;
 import provingyard.quantity.UnitSystem;
 import provingyard.scenario.Scenario;
+import provingyard.scenario.Work;
 import provingyard.season.Season;
 import provingyard.setup.History;
 import provingyard.setup.SetUp;
@@ -83,6 +87,12 @@ public final class Shell {
     private Guide guide;
     private RouteSheet route;
     private Opening opening;
+    private CallOpening arriving;
+    private CallScreen call;
+    private CallDebriefScreen callDebrief;
+    /** The yard of the call whose debrief is shown, for another try. */
+    private YardModel callYard;
+
     private Class<?> sheet;
 
     /** A shell over the sites, in their order, that belongs to no learner and keeps nothing. */
@@ -226,6 +236,12 @@ public final class Shell {
         if (route != null) {
             route.theme(now);
         }
+        if (call != null) {
+            call.theme(now);
+        }
+        if (callDebrief != null) {
+            callDebrief.look(now, em());
+        }
     }
 
     private static Theme next(Theme now) {
@@ -271,11 +287,88 @@ public final class Shell {
     }
 
     private void open(Scenario scenario, SavedSeason saved) {
+        if (scenario.work() == Work.SERVICE_CALL) {
+            arrive(scenario);
+            return;
+        }
         leave();
         opening = new Opening(scenario, saved, book.isNew(), words, this::opened, this::notOpened);
         opening.onCancel(this::route);
         screen(opening);
         opening.begin(e -> Platform.runLater(() -> unforeseen(e)));
+    }
+
+    /** Comes to a service call. */
+    private void arrive(Scenario scenario) {
+        leave();
+        arriving = new CallOpening(scenario, words, this::arrived, this::notArrived, this::route);
+        screen(arriving);
+        arriving.begin(e -> Platform.runLater(() -> unforeseen(e)));
+    }
+
+    private void arrived(CallOpening.Ready ready, CallModel.Mode mode) {
+        arriving = null;
+        Learner learner = book.current();
+        String site = ready.site().scenario().id();
+        // Whoever comes again, or sits elsewhere, may find something else wrong.
+        long seed = 31L * learner.id().hashCode() + learner.at(site).seasons();
+        Call begun = Call.begin(ready.site(), Deal.drawn(ready.site(), seed), seed);
+        call(begun, new CallScreen.Setting(mode, false), ready.yard());
+    }
+
+    private void call(Call begun, CallScreen.Setting setting, YardModel seen) {
+        call = new CallScreen(begun, setting, seen, words, this);
+        call.theme(theme.get());
+        screen(call);
+    }
+
+    private void notArrived(Throwable failure) {
+        arriving = null;
+        unforeseen(failure);
+        route();
+    }
+
+    /** The service call that is shown; null for none. */
+    CallScreen call() {
+        return call;
+    }
+
+    /** A service call was lived to its end: its debrief opens. */
+    void callEnded(CallScreen ended, CaseScore score) {
+        Call lived = ended.model().call();
+        CallScreen.Setting setting = ended.setting();
+        if (!setting.practice()) {
+            int points = (int) Math.rint(score.total());
+            book.change(l -> l.on(lived.site().scenario().id(), p -> p.lived(points)));
+        }
+        callYard = ended.leaveYard();
+        call = null;
+        callDebrief = new CallDebriefScreen(
+                lived, setting.practice(), words, e -> Platform.runLater(() -> unforeseen(e)), afterCall(setting));
+        callDebrief.look(theme.get(), em());
+        screen(callDebrief);
+    }
+
+    private CallDebriefScreen.Acts afterCall(CallScreen.Setting setting) {
+        return new CallDebriefScreen.Acts() {
+            @Override
+            public void back() {
+                route();
+            }
+
+            @Override
+            public void fork(Call practice) {
+                YardModel seen = callYard;
+                callYard = null;
+                leave();
+                call(practice, new CallScreen.Setting(setting.mode(), true), seen);
+            }
+        };
+    }
+
+    /** The debrief of a service call that is shown; null for none. */
+    CallDebriefScreen callDebrief() {
+        return callDebrief;
     }
 
     private void opened(Opening.Ready ready) {
@@ -515,6 +608,22 @@ public final class Shell {
         if (opening != null) {
             opening.cancel();
             opening = null;
+        }
+        if (arriving != null) {
+            arriving.cancel();
+            arriving = null;
+        }
+        if (call != null) {
+            call.leaveYard().close();
+            call = null;
+        }
+        if (callDebrief != null) {
+            callDebrief.dispose();
+            callDebrief = null;
+        }
+        if (callYard != null) {
+            callYard.close();
+            callYard = null;
         }
     }
 

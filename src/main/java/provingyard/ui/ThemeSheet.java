@@ -35,6 +35,7 @@ final class ThemeSheet {
         ROLES.put("caution-soft", Tone.CAUTION_SOFT);
         ROLES.put("good", Tone.GOOD);
         ROLES.put("good-soft", Tone.GOOD_SOFT);
+        ROLES.put("belief", Tone.BELIEF);
     }
 
     private ThemeSheet() {}

@@ -154,6 +154,24 @@ final class YardPane extends Pane {
         ghosts = next;
     }
 
+    /** Shows sensors that nobody may move. */
+    void onlyLook() {
+        sensors.setDisable(true);
+        sensors.setMouseTransparent(true);
+    }
+
+    /** Lays a picture of the pane's size over the ground and canopies, under heads, fittings and sensors. */
+    void layUnderMarks(javafx.scene.Node picture) {
+        getChildren().add(getChildren().indexOf(marks.node()), picture);
+    }
+
+    /** What is seen now, with texts as the plan's; null before the first pulse. */
+    View view() {
+        return view == null
+                ? null
+                : view.lettering(lettering).in(words.language(), words.units().get());
+    }
+
     /** What panels cover, in px. */
     void free(View.Free next) {
         if (!next.equals(free)) {

@@ -1,5 +1,6 @@
 package provingyard.ui;
 
+import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
@@ -10,6 +11,7 @@ import org.testfx.api.FxToolkit;
 import org.testfx.util.WaitForAsyncUtils;
 import provingyard.picture.Theme;
 import provingyard.quantity.UnitSystem;
+import provingyard.scenario.Scenario;
 import provingyard.setup.SetUp;
 
 /** The program in a window without a display, and what a test does with it as a whole. */
@@ -28,10 +30,15 @@ final class OpenProgram {
 
     /** Opens the window on the route sheet, for somebody who needs no hints, so that none comes by the clock. */
     static OpenProgram show(double width, double height) throws Exception {
+        return show(ProvingYardApp.sites(), width, height);
+    }
+
+    /** The same over some sites. */
+    static OpenProgram show(List<Scenario> sites, double width, double height) throws Exception {
         Stage stage = FxToolkit.registerPrimaryStage();
         Shell[] made = new Shell[1];
         FxToolkit.setupFixture(() -> {
-            made[0] = new Shell(ProvingYardApp.sites(), width, height);
+            made[0] = new Shell(sites, width, height);
             // A window is tried here, not the climate: two draws say as much of it as many.
             made[0].study(new LiveStudy(2));
             for (Hints.Hint hint : Hints.Hint.values()) {

@@ -1,0 +1,348 @@
+package provingyard.ui;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.RejectedExecutionException;
+import javafx.application.Platform;
+import javafx.geometry.Orientation;
+import javafx.scene.AccessibleRole;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.image.ImageView;
+import javafx.scene.layout.Region;
+import javafx.scene.shape.Rectangle;
+import provingyard.call.CallMap;
+import provingyard.call.CallReview;
+import provingyard.call.ReviewedTest;
+import provingyard.diagnosis.Belief;
+import provingyard.picture.Colour;
+import provingyard.picture.FontRole;
+import provingyard.picture.Layer;
+import provingyard.picture.Path;
+import provingyard.picture.Pen;
+import provingyard.picture.Pixels;
+import provingyard.picture.Surface;
+import provingyard.picture.TextStyle;
+import provingyard.picture.Theme;
+import provingyard.picture.Tone;
+import provingyard.picture.View;
+import provingyard.picture.YardPicture;
+import provingyard.scenario.Point;
+import provingyard.setup.SetUp;
+
+/**
+ * The debrief's yard: how likely each part was after a test, as a band along the mains and a disc at devices, with the
+ * reading pinned where it was taken. The yard is painted off the window's thread, what is believed over it at once.
+ */
+final class CallDebriefPlan extends Region {
+
+    private static final double RADIUS = 20;
+    private static final double TALLEST = 352;
+
+    /** Greatest share of a tall window. */
+    private static final double SHARE = 0.5;
+
+    private static final View.Free MARGIN = new View.Free(8, 8, 8, 30);
+
+    /** Probability from which a part carries a number. */
+    private static final double NUMBERED = 0.08;
+
+    /** Probability from which a device is marked. */
+    private static final double MARKED = 0.02;
+
+    private record Order(int width, int height, double density, Theme theme) {}
+
+    /** What is shown: a belief, and the test after which it was held; null at the start. */
+    record Moment(Belief belief, ReviewedTest test, String pin) {}
+
+    private final Words words;
+    private final CallReview review;
+    private final ImageView view = new ImageView();
+    private final Canvas canvas = new Canvas();
+    private final Rectangle edge = new Rectangle();
+    private final ExecutorService artist = Executors.newSingleThreadExecutor(work -> {
+        Thread thread = new Thread(work, "call-debrief-plan");
+        thread.setDaemon(true);
+        return thread;
+    });
+    private Theme theme = Theme.LIGHT;
+    private double lettering = 1;
+    private Moment moment;
+    private Order drawn;
+    private Order shown;
+
+    CallDebriefPlan(Words words, CallReview review) {
+        this.words = words;
+        this.review = review;
+        setId("call-debrief-plan");
+        edge.setArcWidth(RADIUS);
+        edge.setArcHeight(RADIUS);
+        setClip(edge);
+        getChildren().addAll(view, canvas);
+        setMinWidth(0);
+        setAccessibleRole(AccessibleRole.IMAGE_VIEW);
+        setAccessibleText(CallDebriefWords.say(words, "review.plan"));
+    }
+
+    void look(Theme next, double size) {
+        theme = next;
+        lettering = size;
+        requestLayout();
+    }
+
+    void show(Moment next) {
+        moment = next;
+        setAccessibleText(CallDebriefWords.say(words, "review.plan"));
+        overlay();
+    }
+
+    @Override
+    public Orientation getContentBias() {
+        return Orientation.HORIZONTAL;
+    }
+
+    @Override
+    protected double computePrefHeight(double width) {
+        Point size = review.site().scenario().yard().size();
+        double tallest = getScene() == null
+                ? TALLEST
+                : Math.max(TALLEST, SHARE * getScene().getHeight());
+        return Math.round(Math.min(tallest, width * size.y() / size.x() + MARGIN.bottom()));
+    }
+
+    @Override
+    protected double computeMinHeight(double width) {
+        return computePrefHeight(width);
+    }
+
+    @Override
+    protected void layoutChildren() {
+        edge.setWidth(getWidth());
+        edge.setHeight(getHeight());
+        view.setFitWidth(getWidth());
+        view.setFitHeight(getHeight());
+        canvas.setWidth(getWidth());
+        canvas.setHeight(getHeight());
+        overlay();
+        if (getWidth() < 2 || getHeight() < 2) {
+            return;
+        }
+        double density = getScene() == null || getScene().getWindow() == null
+                ? 1
+                : Math.max(1, getScene().getWindow().getRenderScaleX());
+        Order order = new Order((int) getWidth(), (int) getHeight(), density, theme);
+        if (!order.equals(drawn)) {
+            drawn = order;
+            try {
+                artist.execute(() -> paint(order));
+            } catch (RejectedExecutionException e) {
+                // The screen is left: nobody waits for the picture.
+                drawn = null;
+            }
+        }
+    }
+
+    private void paint(Order order) {
+        if (!order.equals(drawn)) {
+            return;
+        }
+        int w = (int) Math.ceil(order.width() * order.density());
+        int h = (int) Math.ceil(order.height() * order.density());
+        View.Free free = new View.Free(
+                MARGIN.left() * order.density(),
+                MARGIN.top() * order.density(),
+                MARGIN.right() * order.density(),
+                MARGIN.bottom() * order.density());
+        View whole = View.fit(review.site().scenario().yard().size(), w, h, free, order.theme())
+                .layers(EnumSet.of(Layer.PIPES))
+                .labels(false);
+        Pixels pixels =
+                YardPicture.pixels(YardPicture.render(review.site().scenario(), SetUp.CLOCK_ALONE, null, whole));
+        Platform.runLater(() -> {
+            if (order.equals(drawn)) {
+                view.setImage(CanvasSurface.image(pixels));
+                shown = order;
+            }
+        });
+    }
+
+    private View view() {
+        return View.fit(review.site().scenario().yard().size(), (int) getWidth(), (int) getHeight(), MARGIN, theme);
+    }
+
+    private void overlay() {
+        GraphicsContext g = canvas.getGraphicsContext2D();
+        g.clearRect(0, 0, canvas.getWidth(), canvas.getHeight());
+        if (moment == null || getWidth() < 2) {
+            return;
+        }
+        Surface s = new CanvasSurface(g);
+        View seen = view();
+        mains(s, seen);
+        devices(s, seen);
+        numbers(s, seen);
+        review.places().forEach(p -> truth(s, seen.x(p.x()), seen.y(p.y())));
+        pin(s, seen);
+    }
+
+    private static Path way(View seen, List<Point> points) {
+        return Path.polyline(points.stream()
+                .map(p -> new Point(seen.x(p.x()), seen.y(p.y())))
+                .toList());
+    }
+
+    /** As wide and as dark as a part is likely; a light case keeps it apart from the plan. */
+    private void mains(Surface s, View seen) {
+        for (CallMap.Stretch m : review.map().mains()) {
+            double p = moment.belief().ofClass(m.repairClass());
+            if (p > 0.003) {
+                s.stroke(way(seen, m.way()), Pen.of(theme.at(Tone.HALO), width(p) + 3));
+            }
+        }
+        for (CallMap.Stretch m : review.map().mains()) {
+            double p = moment.belief().ofClass(m.repairClass());
+            if (p > 0.003) {
+                Colour shade = theme.at(Tone.BELIEF).fade(Math.min(1, 0.3 + 3.2 * p));
+                s.stroke(way(seen, m.way()), Pen.of(shade, width(p)));
+            }
+        }
+    }
+
+    private static double width(double p) {
+        return Math.min(20, 4 + 92 * p);
+    }
+
+    private void devices(Surface s, View seen) {
+        for (Map.Entry<Point, Double> spot : spots().entrySet()) {
+            double p = spot.getValue();
+            if (p >= MARKED) {
+                double x = seen.x(spot.getKey().x());
+                double y = seen.y(spot.getKey().y());
+                double r = 5 + 9 * Math.sqrt(p);
+                s.fill(Path.circle(x, y, r + 1.5), theme.at(Tone.HALO));
+                s.fill(Path.circle(x, y, r), theme.at(Tone.BELIEF).fade(Math.min(1, 0.3 + 2 * p)));
+                s.stroke(Path.circle(x, y, r), Pen.of(theme.at(Tone.BELIEF), 1.6));
+            }
+        }
+    }
+
+    /** Probability by place: several faults of one device lie on each other. */
+    private Map<Point, Double> spots() {
+        Map<Point, Double> sums = new java.util.LinkedHashMap<>();
+        review.map()
+                .spots()
+                .forEach((repairClass, at) -> sums.merge(at, moment.belief().ofClass(repairClass), Double::sum));
+        return sums;
+    }
+
+    private record Number(double x, double y, String text, double p) {}
+
+    /** One number for each run of the main and each device that is likely enough, none over another. */
+    private void numbers(Surface s, View seen) {
+        List<Number> all = new ArrayList<>();
+        for (String pipe : review.map().mains().stream()
+                .map(CallMap.Stretch::pipe)
+                .distinct()
+                .toList()) {
+            run(seen, pipe).ifPresent(all::add);
+        }
+        spots().forEach((at, p) -> {
+            if (p >= NUMBERED) {
+                all.add(new Number(seen.x(at.x()), seen.y(at.y()) - 16 * lettering, percent(p), p));
+            }
+        });
+        all.sort((a, b) -> Double.compare(b.p(), a.p()));
+        List<double[]> taken = new ArrayList<>();
+        for (Number n : all) {
+            double size = (12 + Math.min(4, 8 * n.p())) * lettering;
+            double half = s.textWidth(n.text(), FontRole.BOLD, size) / 2;
+            double x = Math.max(half + 4, Math.min(getWidth() - half - 4, n.x()));
+            double y = Math.max(size + 2, n.y());
+            double[] box = {x - half - 4, y - size, x + half + 4, y + 4};
+            if (taken.stream().noneMatch(t -> t[0] < box[2] && box[0] < t[2] && t[1] < box[3] && box[1] < t[3])) {
+                taken.add(box);
+                TextStyle style = TextStyle.of(FontRole.BOLD, size, theme.at(Tone.BELIEF))
+                        .middle()
+                        .halo(theme.at(Tone.SHEET), 4);
+                s.text(n.text(), x, y, style);
+            }
+        }
+    }
+
+    private java.util.Optional<Number> run(View seen, String pipe) {
+        double sum = 0;
+        CallMap.Stretch most = null;
+        for (CallMap.Stretch m : review.map().mains()) {
+            if (m.pipe().equals(pipe)) {
+                double p = moment.belief().ofClass(m.repairClass());
+                sum += p;
+                most = most == null || p > moment.belief().ofClass(most.repairClass()) + 1e-6 ? m : most;
+            }
+        }
+        if (sum < NUMBERED || most == null) {
+            return java.util.Optional.empty();
+        }
+        List<CallMap.Stretch> cells =
+                review.map().mains().stream().filter(m -> m.pipe().equals(pipe)).toList();
+        boolean even = moment.belief().ofClass(most.repairClass()) < 1.6 * sum / cells.size();
+        CallMap.Stretch at = even ? cells.get(cells.size() / 2) : most;
+        Point p = at.way().get(at.way().size() / 2);
+        double above = width(moment.belief().ofClass(at.repairClass())) / 2 + 6;
+        return java.util.Optional.of(new Number(seen.x(p.x()), seen.y(p.y()) - above, percent(sum), sum));
+    }
+
+    private static String percent(double p) {
+        return p > 0.99 ? "> 99\u00a0%" : Math.round(p * 100) + "\u00a0%";
+    }
+
+    private void truth(Surface s, double x, double y) {
+        s.fill(Path.circle(x, y, 10), theme.at(Tone.SHEET));
+        s.stroke(Path.circle(x, y, 9), Pen.of(theme.at(Tone.ALARM), 2.4));
+        s.stroke(Path.segment(x - 4, y - 4, x + 4, y + 4), Pen.of(theme.at(Tone.ALARM), 2.4));
+        s.stroke(Path.segment(x - 4, y + 4, x + 4, y - 4), Pen.of(theme.at(Tone.ALARM), 2.4));
+    }
+
+    /** The test's number and reading on a plate, its leader ending where it was taken. */
+    private void pin(Surface s, View seen) {
+        ReviewedTest test = moment.test();
+        if (test == null || test.note().test().where() == null) {
+            return;
+        }
+        Point at = test.note().test().where();
+        double x = seen.x(at.x());
+        double y = seen.y(at.y());
+        double w = s.textWidth(moment.pin(), FontRole.STRONG, 13 * lettering) + 40 * lettering;
+        double h = 26 * lettering;
+        double left = Math.max(6, Math.min(getWidth() - w - 6, x - w / 2 + (x < getWidth() / 2 ? 50 : -50)));
+        double top = y < getHeight() / 2 ? y + 34 : y - 34 - h;
+        Colour ink = theme.at(Tone.INK);
+        double cy = top + h / 2;
+        s.stroke(Path.segment(x, y, left + w / 2, cy), Pen.of(ink, 1.6));
+        s.fill(Path.circle(x, y, 3.5), ink);
+        s.stroke(Path.circle(x, y, 3.5), Pen.of(theme.at(Tone.SHEET), 1));
+        Path pill = Path.rounded(left, top, w, h, h / 2);
+        s.fill(pill, theme.at(Tone.SHEET));
+        s.stroke(pill, Pen.of(ink, 1.4));
+        s.fill(Path.circle(left + h / 2, cy, h / 2 - 3), ink);
+        s.text(
+                Integer.toString(test.number()),
+                left + h / 2,
+                cy + 4.4 * lettering,
+                TextStyle.of(FontRole.BOLD, 12.5 * lettering, theme.at(Tone.SHEET))
+                        .middle());
+        s.text(moment.pin(), left + h + 3, cy + 4.6 * lettering, TextStyle.of(FontRole.STRONG, 13 * lettering, ink));
+    }
+
+    /** Whether the newest yard is drawn. */
+    boolean isDrawn() {
+        return drawn != null && drawn.equals(shown);
+    }
+
+    void dispose() {
+        artist.shutdownNow();
+    }
+}

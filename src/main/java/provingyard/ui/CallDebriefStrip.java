@@ -1,0 +1,225 @@
+package provingyard.ui;
+
+import java.util.List;
+import javafx.beans.property.IntegerProperty;
+import javafx.geometry.Pos;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.control.ContentDisplay;
+import javafx.scene.control.Label;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import provingyard.call.ReviewedTest;
+import provingyard.diagnosis.Step;
+import provingyard.picture.Colour;
+import provingyard.picture.FontRole;
+import provingyard.picture.Icons;
+import provingyard.picture.Path;
+import provingyard.picture.Pen;
+import provingyard.picture.Surface;
+import provingyard.picture.TextStyle;
+import provingyard.picture.Theme;
+import provingyard.picture.Tone;
+
+/** One bar for each test: outline the best bits there were in its minutes, filled those of the test, dot what came out. */
+final class CallDebriefStrip extends Region {
+
+    private static final double TALL = 118;
+    private static final double AXIS = 26;
+
+    /** px of a column from which its test is named. */
+    private static final double NAMED = 82;
+
+    private static final double WIDEST = 104;
+
+    private final CallDebriefWords sayings;
+    private final List<ReviewedTest> tests;
+    private final IntegerProperty at;
+    private final Theme theme;
+    private final double lettering;
+    private final Canvas canvas = new Canvas();
+    private final HBox columns = new HBox();
+    private final double top;
+    private final double bottom;
+    /** px of a column that the captions were made for. */
+    private double captioned;
+
+    CallDebriefStrip(
+            CallDebriefWords sayings, List<ReviewedTest> tests, IntegerProperty at, Theme theme, double lettering) {
+        this.sayings = sayings;
+        this.tests = tests;
+        this.at = at;
+        this.theme = theme;
+        this.lettering = lettering;
+        top = Math.max(
+                1,
+                tests.stream()
+                        .map(ReviewedTest::step)
+                        .mapToDouble(CallDebriefStrip::most)
+                        .max()
+                        .orElse(1));
+        bottom = Math.min(
+                0, tests.stream().mapToDouble(t -> t.step().realised()).min().orElse(0));
+        canvas.setMouseTransparent(true);
+        tests.forEach(t -> columns.getChildren().add(column(t)));
+        getChildren().addAll(columns, canvas);
+        setMinWidth(0);
+        at.addListener((o, was, is) -> chosen());
+        chosen();
+    }
+
+    private static double most(Step step) {
+        return Math.max(step.realised(), Math.max(step.gain(), step.bestBits()));
+    }
+
+    private ToggleButton column(ReviewedTest test) {
+        ToggleButton button = new ToggleButton();
+        button.setId("call-debrief-test-" + test.number());
+        button.getStyleClass().add("call-debrief-column");
+        button.setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
+        button.setAccessibleText(accessible(test));
+        button.setOnAction(e -> {
+            at.set(test.number());
+            chosen();
+        });
+        return button;
+    }
+
+    private String accessible(ReviewedTest test) {
+        Step step = test.step();
+        String name = sayings.name(test.note().test());
+        String minutes = sayings.minutes(step.minutes());
+        return test.judged()
+                ? sayings.say(
+                        "review.strip.accessible",
+                        test.number(),
+                        name,
+                        minutes,
+                        sayings.bits(step.gain()),
+                        sayings.bits(step.bestBits()),
+                        sayings.bits(step.realised()))
+                : sayings.say("review.strip.unjudged", test.number(), name, minutes);
+    }
+
+    private void chosen() {
+        for (int i = 0; i < tests.size(); i++) {
+            ((ToggleButton) columns.getChildren().get(i))
+                    .setSelected(tests.get(i).number() == at.get());
+        }
+    }
+
+    @Override
+    protected double computePrefHeight(double width) {
+        return Math.ceil(TALL + 46 * lettering);
+    }
+
+    @Override
+    protected double computeMinHeight(double width) {
+        return computePrefHeight(width);
+    }
+
+    @Override
+    protected void layoutChildren() {
+        double height = getHeight();
+        double each = each();
+        columns.resizeRelocate(AXIS, 0, each * tests.size(), height);
+        for (int i = 0; i < tests.size(); i++) {
+            ToggleButton button = (ToggleButton) columns.getChildren().get(i);
+            button.setMinSize(each, height);
+            button.setPrefSize(each, height);
+            button.setMaxSize(each, height);
+            if (each != captioned) {
+                button.setGraphic(caption(tests.get(i), each, height));
+            }
+        }
+        captioned = each;
+        columns.layout();
+        canvas.setWidth(getWidth());
+        canvas.setHeight(TALL);
+        draw();
+    }
+
+    private double each() {
+        return Math.floor(Math.min(WIDEST * lettering, (getWidth() - AXIS) / Math.max(1, tests.size())));
+    }
+
+    private Region caption(ReviewedTest test, double width, double height) {
+        IconNode icon = CallDebriefSigns.of(test.note().test());
+        boolean named = width >= NAMED * lettering;
+        Label name = new Label(named ? sayings.name(test.note().test()) : "", icon);
+        name.getStyleClass().addAll("strong", "small");
+        name.setMaxWidth(width - 8);
+        name.setGraphicTextGap(5);
+        Label below = new Label(
+                named
+                        ? sayings.say(
+                                "review.strip.test",
+                                test.number(),
+                                sayings.wholeMinutes(test.step().minutes()))
+                        : Integer.toString(test.number()));
+        below.getStyleClass().addAll("small", "ink2");
+        VBox box = new VBox(2, name, below);
+        box.setAlignment(Pos.BOTTOM_CENTER);
+        box.setMinSize(width - 4, height - 8);
+        box.setMaxSize(width - 4, height - 8);
+        return box;
+    }
+
+    private double y(double bits) {
+        double room = TALL - 14;
+        return 8 + room * (top - bits) / (top - bottom);
+    }
+
+    private void draw() {
+        var g = canvas.getGraphicsContext2D();
+        g.clearRect(0, 0, canvas.getWidth(), canvas.getHeight());
+        Surface s = new CanvasSurface(g);
+        double each = each();
+        double right = AXIS + each * tests.size();
+        double step = top - bottom > 4 ? 2 : 1;
+        for (double b = Math.ceil(bottom / step) * step; b <= top; b += step) {
+            if (b != 0) {
+                s.stroke(Path.segment(AXIS, y(b), right, y(b)), Pen.of(theme.at(Tone.HAIRLINE), 1));
+            }
+            TextStyle number =
+                    TextStyle.of(FontRole.TEXT, 12, theme.at(Tone.INK_2)).end();
+            s.text(b < 0 ? "\u2212" + (int) -b : Integer.toString((int) b), AXIS - 6, y(b) + 4, number);
+        }
+        for (int i = 0; i < tests.size(); i++) {
+            bar(s, tests.get(i), AXIS + (i + 0.5) * each, Math.min(42, each * 0.42));
+        }
+        s.stroke(Path.segment(AXIS, y(0), right, y(0)), Pen.of(theme.at(Tone.INK), 1.6));
+    }
+
+    private void bar(Surface s, ReviewedTest test, double x, double width) {
+        Step step = test.step();
+        Colour ink = theme.at(Tone.INK);
+        if (!step.breaches().isEmpty()) {
+            Icons.get("alarm").draw(s, x, y(0) - 14, 18, theme.at(Tone.ALARM));
+        }
+        if (!test.judged()) {
+            return;
+        }
+        double left = x - width / 2 - 5;
+        double best = Math.max(step.bestBits(), step.gain());
+        s.fill(Path.rectangle(left, y(best), width, y(0) - y(best)), theme.at(Tone.SHEET));
+        s.fill(Path.rectangle(left, y(step.gain()), width, y(0) - y(step.gain())), theme.at(Tone.BELIEF));
+        s.stroke(
+                Path.rectangle(left, y(best), width, y(0) - y(best)),
+                Pen.of(ink, 1.8).sharp());
+        if (!step.breaches().isEmpty()) {
+            Icons.get("alarm").draw(s, left + width / 2, sign(step, best), 18, theme.at(Tone.ALARM));
+        } else if (test.better().isPresent() && step.share() < 0.5) {
+            Icons.get("caution").draw(s, left + width / 2, sign(step, best), 15, theme.at(Tone.CAUTION));
+        }
+        double dot = left + width + 9;
+        s.fill(Path.circle(dot, y(step.realised()), 4.6), theme.at(Tone.SHEET));
+        s.stroke(Path.circle(dot, y(step.realised()), 4.6), Pen.of(ink, 2));
+    }
+
+    /** Above the filled part, within the outline where there is room. */
+    private double sign(Step step, double best) {
+        return Math.max(y(best) + 11, Math.min(y(step.gain()) - 11, y(0) - 11));
+    }
+}

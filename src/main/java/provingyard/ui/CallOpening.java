@@ -1,0 +1,201 @@
+package provingyard.ui;
+
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.CancellationException;
+import java.util.function.BiConsumer;
+import java.util.function.Consumer;
+import javafx.application.Platform;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ProgressBar;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import provingyard.call.CallSite;
+import provingyard.diagnosis.Hazard;
+import provingyard.scenario.FaultPlan;
+import provingyard.scenario.Scenario;
+import provingyard.scenario.Text;
+import provingyard.season.Season;
+import provingyard.season.Site;
+import provingyard.setup.References;
+import provingyard.setup.SetUp;
+import provingyard.study.Progress;
+import provingyard.text.Texts;
+
+/** Before a service call: what the owner says, what is known, what safety asks; meanwhile the site is made ready. */
+final class CallOpening extends StackPane implements Progress {
+
+    private static final int DAY = 1440;
+    private static final int HOUR = 60;
+
+    /**
+     * A call's site that is ready.
+     *
+     * @param yard the yard as it is to be seen on arrival, with nothing given away
+     */
+    record Ready(CallSite site, YardModel yard) {}
+
+    private final Scenario scenario;
+    private final Words words;
+    private final Consumer<Throwable> failed;
+    private final BiConsumer<Ready, CallModel.Mode> begun;
+    private final ProgressBar bar = new ProgressBar();
+    private final Button begin = new Button();
+    private final VBox sheet = new VBox(12);
+    private CallModel.Mode mode = CallModel.Mode.GUIDED;
+    private Ready ready;
+    private volatile boolean cancelled;
+
+    CallOpening(
+            Scenario scenario,
+            Words words,
+            BiConsumer<Ready, CallModel.Mode> begun,
+            Consumer<Throwable> failed,
+            Runnable back) {
+        this.scenario = scenario;
+        this.words = words;
+        this.begun = begun;
+        this.failed = failed;
+        setId("call-opening");
+        sheet.getStyleClass().addAll("sheet", "call-brief");
+        sheet.setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
+        begin.setId("call-begin");
+        begin.getStyleClass().addAll("main", "tall");
+        begin.setDefaultButton(true);
+        begin.setDisable(true);
+        begin.setMinWidth(Region.USE_PREF_SIZE);
+        begin.setOnAction(e -> {
+            Ready now = ready;
+            ready = null;
+            begun.accept(now, mode);
+        });
+        Button cancel = new Button();
+        cancel.setId("opening-cancel");
+        cancel.getStyleClass().add("tall");
+        cancel.setMinWidth(Region.USE_PREF_SIZE);
+        words.bind(cancel.textProperty(), "shell.cancel");
+        cancel.setOnAction(e -> back.run());
+        words.bind(begin.textProperty(), "call.begin");
+        words.follow(this, () -> fill(cancel));
+        fill(cancel);
+        FittingScroll scroll = new FittingScroll(sheet, 0);
+        scroll.setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
+        getChildren().add(scroll);
+        getStyleClass().add("call-opening");
+    }
+
+    private void fill(Button cancel) {
+        Texts diagnosis = Texts.of("diagnosis", words.language());
+        sheet.getChildren()
+                .setAll(
+                        label(words.say("call.title", words.say(scenario.title())), "page-title"),
+                        label("“" + words.say(scenario.call().complaint()) + "”", "call-complaint"));
+        for (Text shown : scenario.call().shown()) {
+            sheet.getChildren().add(label(words.say(shown), "ink2"));
+        }
+        Label safety = label(
+                diagnosis.say(Hazard.BURIED_LINES.ruleKey()) + " " + diagnosis.say(Hazard.LOCAL_RULES) + " "
+                        + diagnosis.say(Hazard.NO_LICENCE),
+                "small");
+        HBox caution = new HBox(8, IconNode.of("caution", 16), safety);
+        HBox.setHgrow(safety, Priority.ALWAYS);
+        caution.getStyleClass().add("caution");
+        caution.setAlignment(Pos.CENTER_LEFT);
+        List<Segments.Choice<CallModel.Mode>> choices = new ArrayList<>();
+        for (CallModel.Mode each : CallModel.Mode.values()) {
+            choices.add(new Segments.Choice<>(each, each.name(), words.live("call.mode." + each.name()), null));
+        }
+        Label why = label(words.say("call.modeWhy." + mode.name()), "ink2");
+        why.getStyleClass().add("small");
+        Segments<CallModel.Mode> modes = new Segments<>("call-mode", choices, mode, next -> {
+            mode = next;
+            why.setText(words.say("call.modeWhy." + mode.name()));
+        });
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        HBox foot = new HBox(10, bar, gap, cancel, begin);
+        foot.setAlignment(Pos.CENTER_LEFT);
+        bar.setAccessibleText(words.say("shell.opening", words.say(scenario.title())));
+        sheet.getChildren().addAll(caution, modes, why, foot);
+    }
+
+    private static Label label(String text, String style) {
+        Label label = new Label(text);
+        label.getStyleClass().add(style);
+        label.setWrapText(true);
+        label.setMinHeight(Region.USE_PREF_SIZE);
+        return label;
+    }
+
+    /** Makes the site ready. */
+    void begin(Consumer<Throwable> onFailure) {
+        Thread thread = new Thread(
+                () -> {
+                    try {
+                        Ready made = new Ready(CallSite.of(scenario), yard(onFailure));
+                        Platform.runLater(() -> hand(made));
+                    } catch (CancellationException e) {
+                        cancelled = true;
+                    } catch (RuntimeException | Error e) {
+                        Platform.runLater(() -> {
+                            if (!cancelled) {
+                                failed.accept(e);
+                            }
+                        });
+                    }
+                },
+                "open-call");
+        thread.setDaemon(true);
+        thread.start();
+    }
+
+    /** The site as installed, without its faults: what is wrong is found by tests, not seen on the plan. */
+    private YardModel yard(Consumer<Throwable> onFailure) {
+        Site site = Site.of(scenario.with(scenario.catalogue(), scenario.yard(), List.of()));
+        SetUp installed = References.textbook(scenario).orElse(SetUp.CLOCK_ALONE);
+        List<Season.Change> changes = List.of(new Season.Change(0, installed));
+        SeasonPlayer.Kept kept = new SeasonPlayer.Kept(arrival(), changes, List.of());
+        return new YardModel(SeasonReplay.of(site, kept, this), onFailure);
+    }
+
+    private long arrival() {
+        FaultPlan.When arrives = scenario.call().arrives();
+        LocalTime at = arrives.at();
+        return (arrives.day() - 1L) * DAY + at.getHour() * HOUR + at.getMinute();
+    }
+
+    private void hand(Ready made) {
+        if (cancelled) {
+            made.yard().close();
+            return;
+        }
+        ready = made;
+        bar.setVisible(false);
+        begin.setDisable(false);
+        begin.requestFocus();
+    }
+
+    void cancel() {
+        cancelled = true;
+        if (ready != null) {
+            ready.yard().close();
+            ready = null;
+        }
+    }
+
+    @Override
+    public void at(int done, int of) {
+        Platform.runLater(() -> bar.setProgress(of == 0 ? ProgressBar.INDETERMINATE_PROGRESS : done / (double) of));
+    }
+
+    @Override
+    public boolean cancelled() {
+        return cancelled;
+    }
+}
