@@ -50,7 +50,11 @@ final class CallDebriefScreen extends BorderPane {
     }
 
     private static final double LEFT_EM = 35.7;
-    private static final double LEFT_SHARE = 0.37;
+
+    /** em that the right column takes at most; the plan takes the rest, up to a share of the window. */
+    private static final double RIGHT_EM = 75;
+
+    private static final double LEFT_SHARE = 0.45;
     private static final double BESIDE_FROM = 84;
     private static final Duration STEP = Duration.seconds(1.6);
 
@@ -175,9 +179,11 @@ final class CallDebriefScreen extends BorderPane {
             commit.take(draft);
         }
         VBox sheet = new VBox(new FittingScroll(commit, FittingScroll.BAR));
-        sheet.setAlignment(Pos.CENTER);
-        sheet.setPadding(new Insets(16));
-        setCenter(sheet);
+        sheet.getStyleClass().add("sheet");
+        sheet.setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
+        StackPane middle = new StackPane(sheet);
+        middle.setPadding(new Insets(16));
+        setCenter(middle);
         Platform.runLater(() -> {
             if (commit != null && getScene() != null) {
                 commit.focusFirst();
@@ -299,7 +305,8 @@ final class CallDebriefScreen extends BorderPane {
     private Node both(VBox left, VBox right) {
         ScrollPane leftScroll = scroll(left);
         ScrollPane rightScroll = scroll(right);
-        double width = Math.round(Math.max(LEFT_EM * em, LEFT_SHARE * getWidth()));
+        double width =
+                Math.round(Math.max(LEFT_EM * em, Math.min(LEFT_SHARE * getWidth(), getWidth() - RIGHT_EM * em)));
         leftScroll.setMinWidth(width);
         leftScroll.setPrefWidth(width);
         left.setPadding(new Insets(0, 10, 16, 4));

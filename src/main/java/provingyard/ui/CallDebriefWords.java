@@ -40,6 +40,9 @@ final class CallDebriefWords {
     /** Share of the yard's half about its middle that has no side. */
     private static final double MIDDLE = 0.25;
 
+    /** Bits below which only that is said. */
+    private static final double LITTLE = 0.01;
+
     /** Minutes by which two tests take about the same. */
     private static final double ABOUT = 1;
 
@@ -81,8 +84,24 @@ final class CallDebriefWords {
         String key = "review.test." + test.kind();
         return capital(
                 has(key)
-                        ? say(key, place(test.target()))
+                        ? say(key, aim(test.target()))
                         : say("review.tool." + test.tool().name()));
+    }
+
+    /** What is done in a test, without where. */
+    String brief(FieldTest test) {
+        String key = "review.test." + test.kind();
+        String text = has(key) ? say(key, "") : say("review.tool." + test.tool().name());
+        return capital(text.replaceAll("^[, ]+|[, ]+$", ""));
+    }
+
+    /** What a test is about, as short as can be. */
+    private String aim(String target) {
+        return map.mains().stream()
+                .filter(m -> m.repairClass().equals(target))
+                .findFirst()
+                .map(m -> say("review.runPart", runs.indexOf(m.pipe()) + 1, wholeLength(m.from()), length(m.to())))
+                .orElseGet(() -> place(target));
     }
 
     /** What a finding or a suspect is, with its place. */
@@ -210,6 +229,9 @@ final class CallDebriefWords {
     }
 
     String bits(double bits) {
+        if (bits > 0 && bits < LITTLE) {
+            return say("review.little", display().plain(LITTLE, 2));
+        }
         return display().plain(bits, Math.abs(bits) < 1 ? 2 : 1);
     }
 
@@ -392,15 +414,11 @@ final class CallDebriefWords {
         ReviewedTest most = worst.get(0);
         double given = review.yours().tests().stream()
                 .filter(t -> t.number() == test)
-                .mapToDouble(t -> t.step().regret())
+                .mapToDouble(ReviewedTest::givenAway)
                 .findFirst()
                 .orElse(0);
         return most.number() == test
                 ? say("review.said.worst", bits(given))
-                : say(
-                        "review.said.other",
-                        bits(given),
-                        most.number(),
-                        bits(most.step().regret()));
+                : say("review.said.other", bits(given), most.number(), bits(most.givenAway()));
     }
 }

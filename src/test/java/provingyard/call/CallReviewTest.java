@@ -157,7 +157,8 @@ class CallReviewTest {
                 EPS);
         List<ReviewedTest> worst = unsafe.worst();
         assertEquals(2, worst.size());
-        assertTrue(worst.get(0).step().regret() >= worst.get(1).step().regret());
+        assertTrue(worst.get(0).givenAway() >= worst.get(1).givenAway());
+        assertTrue(worst.get(0).best() <= worst.get(0).step().before() + EPS, "no test tells more than is left");
         assertTrue(good.worst().isEmpty(), good.worst().toString());
         assertTrue(good.yours().tests().stream().allMatch(t -> t.better().isEmpty()));
     }
