@@ -69,7 +69,7 @@ final class CallDebriefRows {
         GridPane grid = new GridPane();
         grid.getStyleClass().add("call-debrief-rows");
         grid.getColumnConstraints()
-                .setAll(share(34, HPos.LEFT), share(32, HPos.LEFT), share(13, HPos.LEFT), share(21, HPos.RIGHT));
+                .setAll(share(31, HPos.LEFT), share(27, HPos.LEFT), share(13, HPos.LEFT), share(29, HPos.RIGHT));
         grid.addRow(
                 0,
                 head("review.explain.if"),

@@ -82,7 +82,7 @@ final class CallDebriefScore {
         Label of = new Label(sayings.say("review.points"));
         of.getStyleClass().addAll("small", "ink2");
         of.setMinWidth(Region.USE_PREF_SIZE);
-        VBox total = new VBox(-14, number, of);
+        VBox total = new VBox(number, of);
         total.getStyleClass().add("call-debrief-total");
         HBox box = new HBox(18, total);
         for (Given given : GIVEN) {

@@ -29,8 +29,8 @@ final class CallDebriefStrip extends Region {
     private static final double TALL = 118;
     private static final double AXIS = 26;
 
-    /** px of a column from which its test is named. */
-    private static final double NAMED = 82;
+    /** px of a column beside a name: its sign and air. */
+    private static final double BESIDE = 36;
 
     private static final double WIDEST = 120;
 
@@ -148,7 +148,7 @@ final class CallDebriefStrip extends Region {
 
     private Region caption(ReviewedTest test, double width, double height) {
         IconNode icon = CallDebriefSigns.of(test.note().test());
-        boolean named = width >= NAMED * lettering;
+        boolean named = widest() <= width;
         Label name = new Label(named ? sayings.brief(test.note().test()) : "", icon);
         name.getStyleClass().addAll("strong", "small");
         name.setMaxWidth(width - 8);
@@ -157,20 +157,34 @@ final class CallDebriefStrip extends Region {
         if (!named) {
             name.setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
         }
-        Label below = new Label(
-                named
-                        ? sayings.say(
-                                "review.strip.test",
-                                test.number(),
-                                sayings.wholeMinutes(test.step().minutes()))
-                        : test.number() + ", "
-                                + sayings.wholeMinutes(test.step().minutes()));
+        String alone = test.number() + ", " + sayings.wholeMinutes(test.step().minutes());
+        Label below = new Label(named ? below(test) : alone);
         below.getStyleClass().addAll("small", "ink2");
         VBox box = new VBox(2, name, below);
         box.setAlignment(Pos.BOTTOM_CENTER);
         box.setMinSize(width - 4, height - 8);
         box.setMaxSize(width - 4, height - 8);
         return box;
+    }
+
+    /** px of the widest caption: where a column has less, signs and numbers stand alone. */
+    private double widest() {
+        Surface s = new CanvasSurface(canvas.getGraphicsContext2D());
+        double size = 12 * lettering;
+        double widest = 0;
+        for (ReviewedTest test : tests) {
+            double name = s.textWidth(sayings.brief(test.note().test()), FontRole.STRONG, size) + BESIDE;
+            double below = s.textWidth(below(test), FontRole.TEXT, size) + BESIDE / 3;
+            widest = Math.max(widest, Math.max(name, below));
+        }
+        return widest;
+    }
+
+    private String below(ReviewedTest test) {
+        return sayings.say(
+                "review.strip.test",
+                test.number(),
+                sayings.wholeMinutes(test.step().minutes()));
     }
 
     private double y(double bits) {
