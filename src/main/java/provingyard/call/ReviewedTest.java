@@ -53,7 +53,7 @@ public record ReviewedTest(
         SENSORS;
 
         /** The family of a hypothesis's kind. */
-        static Family of(String kind) {
+        public static Family of(String kind) {
             return switch (kind) {
                 case "none" -> NONE;
                 case "mainlineBreak", "mainlineLeak" -> MAINS;

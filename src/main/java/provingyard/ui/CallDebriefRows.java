@@ -130,7 +130,7 @@ final class CallDebriefRows {
 
     private Node name(ReadingRow row) {
         Label label = new Label(sayings.suspect(row.classes()));
-        label.getStyleClass().add("strong");
+        label.getStyleClass().addAll("strong", "call-debrief-name");
         label.setWrapText(true);
         label.setMinHeight(Region.USE_PREF_SIZE);
         if (row.classes().stream().anyMatch(truth::contains)) {

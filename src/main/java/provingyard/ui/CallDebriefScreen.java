@@ -15,8 +15,10 @@ import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.ProgressBar;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextInputControl;
+import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
@@ -29,6 +31,7 @@ import javafx.util.Duration;
 import provingyard.call.Call;
 import provingyard.call.CallReview;
 import provingyard.call.ReviewedTest;
+import provingyard.diagnosis.Action;
 import provingyard.diagnosis.Belief;
 import provingyard.picture.Theme;
 
@@ -127,7 +130,7 @@ final class CallDebriefScreen extends BorderPane {
                     default -> null;
                 };
         boolean shown = model.stateProperty().get().revealed();
-        if (action != null && (shown || e.getCode() == javafx.scene.input.KeyCode.ESCAPE)) {
+        if (action != null && (shown || e.getCode() == KeyCode.ESCAPE)) {
             action.run();
             e.consume();
         }
@@ -192,7 +195,7 @@ final class CallDebriefScreen extends BorderPane {
     }
 
     private Node waiting(CallDebriefModel.Stage stage) {
-        javafx.scene.control.ProgressBar bar = new javafx.scene.control.ProgressBar();
+        ProgressBar bar = new ProgressBar();
         bar.setPrefWidth(160);
         Label label = new Label(sayings.say(
                 stage == CallDebriefModel.Stage.REFERENCE ? "review.wait.reference" : "review.wait.review"));
@@ -250,7 +253,7 @@ final class CallDebriefScreen extends BorderPane {
                 sayings.whole(Math.rint(clock())),
                 experts ? sayings.suspect(way().stated()) : sayings.outcome(state.review())));
         watch.setText(sayings.say(experts ? "review.unwatch" : "review.watch"));
-        fork.setText(sayings.say("review.fork", Math.max(1, at.get())));
+        fork.setText(sayings.say("review.fork", forked()));
         fork.setDisable(experts);
     }
 
@@ -424,12 +427,16 @@ final class CallDebriefScreen extends BorderPane {
         }
         List<ReviewedTest> tests = way().tests();
         ReviewedTest test = at.get() == 0 ? null : tests.get(at.get() - 1);
-        Belief belief = test == null ? tests.get(0).note().prior() : test.after();
+        Belief belief = test == null ? Belief.before(review().site().hypotheses()) : test.after();
         plan.show(new CallDebriefPlan.Moment(belief, test, test == null ? "" : pin(test)));
         if (test == null) {
             Label name = new Label(sayings.say("review.explain.start"));
             name.getStyleClass().add("section-title");
-            explained.getChildren().setAll(name);
+            Label likely = new Label(sayings.start(belief));
+            likely.getStyleClass().add("ink2");
+            likely.setWrapText(true);
+            likely.setMinHeight(Region.USE_PREF_SIZE);
+            explained.getChildren().setAll(name, likely);
         } else {
             explained.getChildren().setAll(new CallDebriefRows(sayings, review().truth(), theme).of(test));
         }
@@ -467,15 +474,24 @@ final class CallDebriefScreen extends BorderPane {
         if (experts) {
             playing.playFromStart();
         } else {
-            at.set(1);
+            at.set(Math.min(1, way().tests().size()));
         }
         scrub.requestFocus();
     }
 
     private void fork() {
         if (!experts) {
-            acts.fork(model.call().fork(Math.max(1, at.get()) - 1));
+            acts.fork(model.call().fork(forked() - 1));
         }
+    }
+
+    /** The test that a fork begins with: the one looked at, the last one before the repair where that is looked at. */
+    private int forked() {
+        long before = review().yours().tests().stream()
+                .takeWhile(
+                        t -> t.step().kind() != Action.Kind.REPAIR && t.step().kind() != Action.Kind.VERIFY)
+                .count();
+        return (int) Math.min(Math.max(1, at.get()), Math.max(1, before));
     }
 
     /** As far as the debrief came. */

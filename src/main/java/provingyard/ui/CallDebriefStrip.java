@@ -48,8 +48,6 @@ final class CallDebriefStrip extends Region {
     private final HBox columns = new HBox();
     private final double top;
     private final double bottom;
-    /** px of a column that the captions were made for. */
-    private double captioned;
 
     CallDebriefStrip(
             CallDebriefWords sayings, List<ReviewedTest> tests, IntegerProperty at, Theme theme, double lettering) {
@@ -68,6 +66,8 @@ final class CallDebriefStrip extends Region {
         getChildren().addAll(columns, canvas);
         setMinWidth(0);
         at.addListener((o, was, is) -> chosen());
+        // Not while laying out: what is put into a button then is drawn a pulse late.
+        widthProperty().addListener(o -> captions());
         chosen();
     }
 
@@ -131,11 +131,7 @@ final class CallDebriefStrip extends Region {
             button.setMinSize(each, height);
             button.setPrefSize(each, height);
             button.setMaxSize(each, height);
-            if (each != captioned) {
-                button.setGraphic(caption(tests.get(i), each, height));
-            }
         }
-        captioned = each;
         columns.layout();
         canvas.setWidth(getWidth());
         canvas.setHeight(TALL);
@@ -144,6 +140,14 @@ final class CallDebriefStrip extends Region {
 
     private double each() {
         return Math.floor(Math.min(WIDEST * lettering, (getWidth() - AXIS) / Math.max(1, tests.size())));
+    }
+
+    private void captions() {
+        double each = each();
+        for (int i = 0; i < tests.size(); i++) {
+            ((ToggleButton) columns.getChildren().get(i))
+                    .setGraphic(caption(tests.get(i), each, computePrefHeight(getWidth())));
+        }
     }
 
     private Region caption(ReviewedTest test, double width, double height) {

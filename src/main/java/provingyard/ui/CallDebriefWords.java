@@ -2,7 +2,9 @@ package provingyard.ui;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import provingyard.call.CallMap;
 import provingyard.call.CallReview;
@@ -13,6 +15,7 @@ import provingyard.call.ReadingRow;
 import provingyard.call.ReviewedTest;
 import provingyard.call.TestSplit;
 import provingyard.diagnosis.Action;
+import provingyard.diagnosis.Belief;
 import provingyard.diagnosis.Hazard;
 import provingyard.diagnosis.Reading;
 import provingyard.quantity.Display;
@@ -92,7 +95,7 @@ final class CallDebriefWords {
     String brief(FieldTest test) {
         String key = "review.test." + test.kind();
         String text = has(key) ? say(key, "") : say("review.tool." + test.tool().name());
-        return capital(text.replaceAll("^[, ]+|[, ]+$", ""));
+        return capital(text.replaceAll("^[,: ]+|[,: ]+$", ""));
     }
 
     /** What a test is about, as short as can be. */
@@ -343,6 +346,21 @@ final class CallDebriefWords {
             all.add(say("review.explain.nothing", bits(test.step().gain())));
         }
         return String.join(" ", all);
+    }
+
+    /** What is likely before any test: families of faults, the likeliest first. */
+    String start(Belief belief) {
+        Map<ReviewedTest.Family, Double> sums = new EnumMap<>(ReviewedTest.Family.class);
+        for (int h = 0; h < belief.hypotheses().size(); h++) {
+            ReviewedTest.Family family =
+                    ReviewedTest.Family.of(belief.hypotheses().get(h).kind());
+            sums.merge(family, belief.probability(h), Double::sum);
+        }
+        List<String> parts = sums.entrySet().stream()
+                .sorted(Comparator.comparingDouble(e -> -e.getValue()))
+                .map(e -> say("review.family." + e.getKey().name()) + " " + percent(e.getValue()))
+                .toList();
+        return say("review.explain.prior", String.join(", ", parts));
     }
 
     private String unread(ReviewedTest test) {

@@ -37,7 +37,7 @@ public final class LivedCalls {
         return Call.begin(clinic(), Deal.of(clinic(), 0), SEED);
     }
 
-    /** Water off first, then the reference's tests but one idle look, and its finding. */
+    /** The reference's tests with the water shut after the first, and its finding. */
     public static Call good() {
         Call call = begun();
         ServiceRun run = Judge.play(clinic(), call.deal(), Policies.best(clinic(), Trust.USUAL), SEED);
@@ -65,6 +65,13 @@ public final class LivedCalls {
         call.act("dig:main:main-2/1");
         call.act("dig:" + call.deal().answer(clinic()));
         call.state(new Call.Finding(call.deal().answer(clinic()), 0.9));
+        return call;
+    }
+
+    /** States something at once. */
+    public static Call untested() {
+        Call call = begun();
+        call.state(new Call.Finding(Suspects.NONE, 0.5));
         return call;
     }
 

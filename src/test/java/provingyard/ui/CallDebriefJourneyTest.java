@@ -160,6 +160,19 @@ class CallDebriefJourneyTest {
     }
 
     @Test
+    void aCallWithoutATestIsTold() throws Exception {
+        open(LivedCalls.untested(), false);
+        reveal(0);
+        assertTrue(Integer.parseInt(text("#call-debrief-score")) < 10);
+        press(KeyCode.RIGHT);
+        press(KeyCode.E);
+        press(KeyCode.E);
+        press(KeyCode.F);
+        assertEquals(0, forks.get(0).notes().size());
+        assertEquals(List.of(), failures);
+    }
+
+    @Test
     void noTextIsCutOrLiesOverAnother() throws Exception {
         open(LivedCalls.good(), false);
         List<String> faults = new ArrayList<>();
