@@ -57,6 +57,7 @@ class ArchitectureTest {
                 "world.weather",
                 "world.hydraulics",
                 "world.ground",
+                "world.electric",
                 "control",
                 "sensor",
                 "setup",

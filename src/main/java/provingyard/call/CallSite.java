@@ -52,7 +52,6 @@ public final class CallSite implements Premises {
         SetUp installed = References.textbook(scenario).orElse(SetUp.CLOCK_ALONE);
         Wiring wiring = Wiring.usual(scenario);
         Suspects suspects = Suspects.of(scenario, installed, wiring, Rates.SHIPPED);
-        hypotheses = suspects.hypotheses();
         suspected = suspects.faults().size();
         faults = new ArrayList<>(suspects.faults());
         faults.addAll(scenario.faults());
@@ -68,6 +67,12 @@ public final class CallSite implements Premises {
                 }
             }
         }
+        Hypotheses before = suspects.hypotheses();
+        hypotheses = Complaint.heard(
+                before,
+                scenario.call().seen(),
+                this::test,
+                t -> compute(t, t.action().after(start()), before.size()));
     }
 
     /** Makes a service call's site ready. */
@@ -159,13 +164,14 @@ public final class CallSite implements Premises {
     public Prediction predict(Action action, SiteState state) {
         SiteState after = action.after(state);
         return known.computeIfAbsent(
-                new Asked(action.id(), after.configuration()), a -> compute(tests.get(action.id()), after));
+                new Asked(action.id(), after.configuration()),
+                a -> compute(tests.get(action.id()), after, hypotheses.size()));
     }
 
-    private Prediction compute(FieldTest test, SiteState after) {
+    private Prediction compute(FieldTest test, SiteState after, int count) {
         TestKit kit = kits.get(test.id());
         List<Expected> all = new ArrayList<>();
-        for (int h = 0; h < hypotheses.size(); h++) {
+        for (int h = 0; h < count; h++) {
             all.add(kit.expected(test, after, h == 0 ? Case.SOUND : Case.of(h - 1)));
         }
         if (test.measure() instanceof FieldTest.Measure.Number number) {

@@ -1,6 +1,8 @@
 package provingyard.call;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import provingyard.diagnosis.Action;
 import provingyard.diagnosis.Instrument;
 import provingyard.scenario.Point;
@@ -46,6 +48,22 @@ public record FieldTest(
         METRES,
         KELVIN,
         SHARE
+    }
+
+    /**
+     * What lies in how an instrument and a site are, and not in the moment: the same reading in the same state of the site
+     * gives the same number again, so that asking twice tells nothing new.
+     */
+    static Action.Latent once(String id) {
+        return new Action.Latent(id, List.of(Handled.BYPASS));
+    }
+
+    /** A test that is neither dangerous nor tied to a condition. */
+    static FieldTest plain(
+            String kind, String target, Point where, Tool tool, List<Action.Leg> legs, Measure measure, String runs) {
+        String id = target.isEmpty() ? kind : kind + ":" + target;
+        Action action = new Action(id, Action.Kind.TEST, legs, Map.of(), once(id), null, Set.of());
+        return new FieldTest(kind, target, where, tool, action, measure, runs);
     }
 
     /** Its name for the diagnosis. */

@@ -28,6 +28,8 @@ final class Ground {
     /** Minutes to turn a valve and let it settle (common practice, no source). */
     static final double TURN = 2;
 
+    private static final double SEEN = 0.1;
+
     private final Scenario scenario;
     private final SetUp installed;
     private final Suspects suspects;
@@ -41,7 +43,7 @@ final class Ground {
         this.installed = installed;
         this.suspects = suspects;
         pipes = Waterworks.of(scenario);
-        wires = new Wires(wiring, pipes.zones(), mastersThatRest(), scenario.faults());
+        wires = new Wires(scenario, wiring);
         places.put(CallSite.CONTROLLER, Wiring.controllerOf(scenario));
         for (Plumbing.Fitting fitting : scenario.plumbing().fittings()) {
             places.put(fitting.id(), pipes.path(fitting.on()).pointAt(fitting.along()));
@@ -83,7 +85,7 @@ final class Ground {
 
     /** All families of tests. */
     List<TestKit> kits() {
-        return List.of(new PipeKit(this), new WalkKit(this));
+        return List.of(new PipeKit(this), new WalkKit(this), new ElectricKit(this), new SensorKit(this));
     }
 
     /** Fittings of a kind in the document's order. */
@@ -118,15 +120,31 @@ final class Ground {
 
     /** What flows while the controller runs a zone, through the valves that its wires draw. */
     WaterFlows running(String zone, SiteState state, Case wrong) {
-        boolean bypass = state.condition(Handled.BYPASS).equals(Handled.ON);
-        Set<String> drawn = wires.drawn(wrong, zone, bypass);
+        Set<String> drawn = wires.drawn(wrong, zone, Handled.bypassed(state));
+        return through(drawn, true, hands(state), wrong);
+    }
+
+    /**
+     * What flows through the valves that wires draw; a normally open master valve stands open.
+     *
+     * @param allowed whether no alarm holds the master valve shut
+     */
+    WaterFlows through(Set<String> drawn, boolean allowed, Hands hands, Case wrong) {
         boolean[] open = new boolean[pipes.zones().size()];
         for (int z = 0; z < open.length; z++) {
             open[z] = drawn.contains(pipes.zones().get(z));
         }
         boolean master = pipes.masterOpenAtRest()
                 || fittings(FittingKind.MASTER_VALVE).stream().anyMatch(f -> drawn.contains(f.id()));
-        return pipes.flows(open, master, hands(state), wrong.faults());
+        return pipes.flows(open, allowed && master, hands, wrong.faults());
+    }
+
+    /** Whether a zone's water is seen: it takes a tenth of its usual flow at least (common practice, no source). */
+    boolean isSeen(String zone, WaterFlows flows) {
+        int z = pipes.zones().indexOf(zone);
+        double usual = through(wires.drawn(Case.SOUND, zone, false), true, Hands.OFF, Case.SOUND)
+                .zones()[z];
+        return flows.zones()[z] >= SEEN * usual;
     }
 
     /** What flows while a zone's valve is opened by hand at its box, and the master valve with it. */
@@ -145,7 +163,8 @@ final class Ground {
         return pipes.flows(none, true, Hands.OFF, wrong.faults());
     }
 
-    private Hands hands(SiteState state) {
+    /** The valves that hands hold in a state. */
+    Hands hands(SiteState state) {
         return Handled.hands(scenario.plumbing(), state);
     }
 

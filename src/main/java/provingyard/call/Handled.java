@@ -26,6 +26,11 @@ final class Handled {
         return VALVE + fitting;
     }
 
+    /** Whether the controller bypasses its sensors in a state. */
+    static boolean bypassed(SiteState state) {
+        return state.condition(BYPASS).equals(ON);
+    }
+
     /** The valves that hands hold in a state. */
     static Hands hands(Plumbing plumbing, SiteState state) {
         List<String> opened = new ArrayList<>();

@@ -1,11 +1,13 @@
 package provingyard.call;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.BiFunction;
+import java.util.stream.IntStream;
 import provingyard.call.FieldTest.Measure;
 import provingyard.call.FieldTest.Quantity;
 import provingyard.diagnosis.Action;
@@ -15,6 +17,7 @@ import provingyard.diagnosis.SiteState;
 import provingyard.scenario.Plumbing.Fitting;
 import provingyard.scenario.Plumbing.FittingKind;
 import provingyard.scenario.Plumbing.Head;
+import provingyard.world.hydraulics.Hands;
 import provingyard.world.hydraulics.WaterFlows;
 
 /**
@@ -38,10 +41,16 @@ final class PipeKit implements TestKit {
     private static final Instrument RUNNING =
             new Instrument(0.3 * LITRE_A_MINUTE, 0.03, 0.1 * LITRE_A_MINUTE, 0, 600 * LITRE_A_MINUTE);
 
+    private static final Instrument CAUGHT = new Instrument(0.04, 0, 0.01, 0, 1);
+
     private static final Instrument GAUGE = new Instrument(10e3, 0, 2e3, 0, 1600e3);
 
     /** Drift of the supply's pressure from hour to hour, Pa. */
     private static final double SUPPLY_DRIFT = 10e3;
+
+    /** Fittings of mains with a test port beyond them. */
+    private static final List<FittingKind> GAUGED = List.of(
+            FittingKind.FILTER, FittingKind.BACKFLOW_PREVENTER, FittingKind.REGULATOR, FittingKind.ISOLATION_VALVE);
 
     private static final double WATCH = 3;
     private static final double WATCH_LONG = 20;
@@ -49,6 +58,7 @@ final class PipeKit implements TestKit {
     private static final double RUN = 4;
     private static final double RUN_BY_HAND = 5;
     private static final double CONNECT_GAUGE = 4;
+    private static final double CANS = 20;
 
     /** Share of a zone's usual flow below which nobody would say that it runs. */
     private static final double RUNS = 0.1;
@@ -63,6 +73,8 @@ final class PipeKit implements TestKit {
         zones();
         pressures();
         filters();
+        masters();
+        ground.pipes().zones().forEach(this::catchCans);
         putBack();
     }
 
@@ -155,19 +167,11 @@ final class PipeKit implements TestKit {
                 gauge(),
                 null,
                 (state, wrong) -> pressure(ground.atRest(state, wrong), port));
-        for (Fitting valve : ground.fittings(FittingKind.ISOLATION_VALVE)) {
-            String last = ground.pipes().zones().get(ground.pipes().zones().size() - 1);
-            List<Action.Leg> legs = new ArrayList<>(ground.allOpen(false));
-            legs.add(new Action.Leg(valve.id(), CONNECT_GAUGE, Map.of()));
-            number(
-                    "flowingPressure",
-                    valve.id(),
-                    Tool.GAUGE,
-                    legs,
-                    gauge(),
-                    last,
-                    (state, wrong) -> pressure(ground.running(last, state, wrong), valve.id()));
+        List<Fitting> ports = new ArrayList<>();
+        for (FittingKind kind : GAUGED) {
+            ports.addAll(ground.fittings(kind));
         }
+        ports.forEach(this::flowingPressure);
         for (String zone : ground.pipes().zones()) {
             List<Head> heads = ground.scenario().plumbing().heads().stream()
                     .filter(h -> h.zone().equals(zone))
@@ -187,6 +191,97 @@ final class PipeKit implements TestKit {
                     zone,
                     (state, wrong) -> headPressure(ground.running(zone, state, wrong), last.id()));
         }
+    }
+
+    /** While its own zone runs, or on a main the last zone of the document. */
+    private void flowingPressure(Fitting fitting) {
+        String last = ground.pipes().zones().get(ground.pipes().zones().size() - 1);
+        String zone = ground.pipes().laterals().entrySet().stream()
+                .filter(e -> e.getValue().contains(fitting.on()))
+                .map(Map.Entry::getKey)
+                .findFirst()
+                .orElse(last);
+        List<Action.Leg> legs = new ArrayList<>(ground.allOpen(false));
+        legs.add(new Action.Leg(fitting.id(), CONNECT_GAUGE, Map.of()));
+        number(
+                "flowingPressure",
+                fitting.id(),
+                Tool.GAUGE,
+                legs,
+                gauge(),
+                zone,
+                (state, wrong) -> pressure(ground.running(zone, state, wrong), fitting.id()));
+    }
+
+    /** Whether a master valve holds, with a zone opened by hand behind it. */
+    private void masters() {
+        String zone = ground.pipes().zones().get(0);
+        for (Fitting master : ground.fittings(FittingKind.MASTER_VALVE)) {
+            List<Action.Leg> legs = new ArrayList<>(ground.allOpen(false));
+            legs.add(new Action.Leg(master.id(), Ground.TURN, Map.of(Handled.valve(master.id()), Handled.SHUT)));
+            legs.add(new Action.Leg(zone, RUN_BY_HAND, Map.of()));
+            add(
+                    "masterHolds",
+                    master.id(),
+                    zone,
+                    Tool.ISOLATE,
+                    action("masterHolds", master.id(), Action.Kind.TEST, legs, Set.of()),
+                    new Measure.Answers(List.of("holds", "letsThrough")),
+                    zone,
+                    (state, wrong) -> Expected.Odds.sure(passes(master, zone, state, wrong) ? 1 : 0, 2));
+        }
+    }
+
+    private boolean passes(Fitting master, String zone, SiteState state, Case wrong) {
+        Hands now = ground.hands(state);
+        List<String> opened = new ArrayList<>(now.opened());
+        opened.remove(master.id());
+        opened.add(zone);
+        boolean[] none = new boolean[ground.pipes().zones().size()];
+        WaterFlows flows = ground.pipes()
+                .flows(none, ground.pipes().masterOpenAtRest(), Hands.of(opened, now.shut()), wrong.faults());
+        int z = ground.pipes().zones().indexOf(zone);
+        return flows.zones()[z]
+                > RUNS * ground.byHand(zone, SOUND_STATE, Case.SOUND).zones()[z];
+    }
+
+    /**
+     * Catch cans over a zone: what the driest quarter of its heads gives, over the mean, each in shares of what it should
+     * give. Lower quarter over mean is the trade's distribution uniformity; by heads, not by cells, so that wind and
+     * spacing do not come in.
+     */
+    private void catchCans(String zone) {
+        List<Head> heads = ground.scenario().plumbing().heads();
+        List<Integer> own = IntStream.range(0, heads.size())
+                .filter(i -> heads.get(i).zone().equals(zone))
+                .boxed()
+                .toList();
+        if (own.isEmpty()) {
+            return;
+        }
+        List<Action.Leg> legs = new ArrayList<>(ground.allOpen(false));
+        legs.add(new Action.Leg(zone, CANS, Map.of()));
+        Measure measure = new Measure.Number(Quantity.SHARE, CAUGHT, 0);
+        number(
+                "catchCans",
+                zone,
+                Tool.RUN_ZONE,
+                legs,
+                measure,
+                zone,
+                (state, wrong) -> new Expected.Number(evenness(own, ground.running(zone, state, wrong), zone)));
+    }
+
+    private double evenness(List<Integer> own, WaterFlows now, String zone) {
+        WaterFlows usual = ground.running(zone, SOUND_STATE, Case.SOUND);
+        double[] shares = own.stream()
+                .mapToDouble(i -> now.heads()[i] / usual.heads()[i])
+                .sorted()
+                .toArray();
+        int quarter = Math.max(1, (int) Math.round(shares.length / 4.0));
+        double low = Arrays.stream(shares, 0, quarter).average().orElseThrow();
+        double mean = Arrays.stream(shares).average().orElseThrow();
+        return mean > 0 ? low / mean : 0;
     }
 
     /** Beyond the fitting, where its test port is. */
@@ -304,7 +399,8 @@ final class PipeKit implements TestKit {
     private static Action action(
             String kind, String target, Action.Kind what, List<Action.Leg> legs, Set<Action.Risk> risks) {
         String id = target.isEmpty() ? kind : kind + ":" + target;
-        return new Action(id, what, legs, Map.of(), null, null, risks);
+        Action.Latent latent = what.judged() ? FieldTest.once(id) : null;
+        return new Action(id, what, legs, Map.of(), latent, null, risks);
     }
 
     private void add(

@@ -19,7 +19,7 @@ import provingyard.scenario.Sites;
  * @param perItem weight by kind, per item; {@code mainline} per {@link #MAIN_METRES} of pipe, shared by the sizes
  * @param mainlineOpenings mm2 of the sizes of mainline leaks, rising
  * @param mainlineExponents leak exponents of these
- * @param mainlineSpread share of a leak's effect by which other openings of the same size differ (standard deviation)
+ * @param mainlineSpread share of a mainline leak's or a narrowed fitting's effect by which other openings of the same size differ (standard deviation)
  * @param otherSpread the same for other faults that have a size
  */
 record Rates(
@@ -57,20 +57,19 @@ record Rates(
         return perItem.get("mainline");
     }
 
-    /** Share of a fault's effect by which others of its kind and size differ; 0 for kinds without sizes. */
+    /** Share of a fault's effect by which others of its kind and size differ; 0 for kinds without sizes. A cut may be anywhere on its wire. */
     double spread(FaultPlan.Kind kind) {
         return switch (kind) {
-            case MAINLINE_BREAK, MAINLINE_LEAK -> mainlineSpread;
+            case MAINLINE_BREAK, MAINLINE_LEAK, VALVE_PARTLY_SHUT, FILTER_CLOGGED -> mainlineSpread;
             case LATERAL_BREAK,
                     VALVE_WEEPS,
-                    VALVE_PARTLY_SHUT,
-                    FILTER_CLOGGED,
                     SUPPLY_LOW,
                     REGULATOR_LOW,
                     HEAD_BROKEN,
                     NOZZLE_CLOGGED,
                     COIL_SHORTED,
                     SPLICE_BAD,
+                    WIRE_CUT,
                     FREEZE_READS_WARM,
                     FLOW_FACTOR_WRONG -> otherSpread;
             default -> 0;

@@ -10,7 +10,6 @@ import provingyard.scenario.FaultPlan;
 import provingyard.scenario.FaultPlan.Kind;
 import provingyard.scenario.Plumbing;
 import provingyard.scenario.Plumbing.Fitting;
-import provingyard.scenario.Plumbing.FittingKind;
 import provingyard.scenario.Scenario;
 import provingyard.scenario.SensorKind;
 import provingyard.setup.Placement;
@@ -33,8 +32,13 @@ final class Suspects {
     /** What repair classes of mainlines begin with. */
     static final String MAIN = "main:";
 
-    /** Sizes of faults that have one in the middle (design). */
-    private static final double CLOGGED_LOSSES = 60;
+    /** Sizes of faults (design): several where readings tell them apart, else one in the middle. */
+    private static final double[] CLOGGED_LOSSES = {25, 75, 220};
+
+    private static final double[] HALF_SHUT_LOSSES = {75, 220, 650};
+
+    /** Share of a zone's flow whose loss somebody would notice (design). */
+    private static final double NOTICED = 0.08;
 
     private static final double SUPPLY_LOST = 0.35;
     private static final double REGULATOR_LOST = 0.45;
@@ -200,18 +204,42 @@ final class Suspects {
                     on(Kind.MASTER_STUCK_OPEN, fitting.id(), 0);
                     on(Kind.MASTER_STUCK_SHUT, fitting.id(), 0);
                 }
-                case ISOLATION_VALVE -> on(Kind.VALVE_PARTLY_SHUT, fitting.id(), CLOGGED_LOSSES);
-                case FILTER, BACKFLOW_PREVENTER -> {
-                    if (fitting.kind() == FittingKind.FILTER) {
-                        on(Kind.FILTER_CLOGGED, fitting.id(), CLOGGED_LOSSES);
-                    }
-                }
+                case ISOLATION_VALVE -> throttled(Kind.VALVE_PARTLY_SHUT, fitting.id(), HALF_SHUT_LOSSES);
+                case FILTER -> throttled(Kind.FILTER_CLOGGED, fitting.id(), CLOGGED_LOSSES);
                 case REGULATOR -> on(Kind.REGULATOR_LOW, fitting.id(), REGULATOR_LOST);
                 default -> {
                     // Meters, check valves and zone valves have their own or none.
                 }
             }
         }
+    }
+
+    /** Sizes of a narrowed fitting, those that somebody would notice. */
+    private void throttled(Kind kind, String fitting, double[] losses) {
+        for (int i = 0; i < losses.length; i++) {
+            FaultPlan fault = new FaultPlan(kind, fitting, 0, 0, 0.5, losses[i], null, 0);
+            if (isNoticed(fault)) {
+                add(fault, Size.values()[i + 1], rates.of(kind) / losses.length);
+            }
+        }
+    }
+
+    /**
+     * Whether anybody would call it a fault: it takes from some zone at least {@link #NOTICED} of its flow. On a ring, or in
+     * a main with much to spare, a half shut valve does nothing that could be found.
+     */
+    private boolean isNoticed(FaultPlan fault) {
+        Waterworks with = Waterworks.of(scenario.with(scenario.catalogue(), scenario.yard(), List.of(fault)));
+        int zones = with.zones().size();
+        for (int z = 0; z < zones; z++) {
+            boolean[] open = new boolean[zones];
+            open[z] = true;
+            if (with.flows(open, true, 1).supply()
+                    < (1 - NOTICED) * with.flows(open, true, 0).supply()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void supply() {

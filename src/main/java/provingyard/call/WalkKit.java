@@ -1,6 +1,7 @@
 package provingyard.call;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +12,7 @@ import provingyard.diagnosis.Action;
 import provingyard.diagnosis.SafetyGates;
 import provingyard.diagnosis.SiteState;
 import provingyard.scenario.FaultPlan;
+import provingyard.scenario.Plumbing.DripLine;
 import provingyard.scenario.Plumbing.Head;
 import provingyard.scenario.Point;
 import provingyard.world.hydraulics.WaterFlows;
@@ -41,8 +43,14 @@ final class WalkKit implements TestKit {
     private static final double LOUD_METRES = 2.5;
     private static final double FAINT_METRES = 5;
 
+    /** L/min that keeps a zone's lowest head wet. */
+    private static final double WEEPS = 0.1;
+
     /** How often eyes see what a running zone shows. */
     private static final double NOTICED = 0.94;
+
+    /** How often they see something where all is well. */
+    private static final double IMAGINED = 0.02;
 
     private static final double LOOK = 3;
     private static final double LISTEN = 4;
@@ -61,6 +69,7 @@ final class WalkKit implements TestKit {
     WalkKit(Ground ground) {
         this.ground = ground;
         ground.pipes().zones().forEach(this::walkZone);
+        ground.pipes().zones().forEach(this::lookAtHeads);
         for (String pipe : ground.pipes().mainline()) {
             look(pipe);
         }
@@ -109,12 +118,55 @@ final class WalkKit implements TestKit {
                 (state, wrong) -> odds(seen(zone, state, wrong)));
     }
 
-    private static Expected odds(int answer) {
-        List<Double> odds = new ArrayList<>();
-        for (int i = 0; i < ZONE_ANSWERS.size(); i++) {
-            odds.add(i == answer ? NOTICED : (1 - NOTICED) / (ZONE_ANSWERS.size() - 1));
+    /** A valve that weeps wets the lowest head of its zone while all rests (trade's reasoning, no source). */
+    private void lookAtHeads(String zone) {
+        Action action = new Action(
+                "lookAtHeads:" + zone,
+                Action.Kind.TEST,
+                List.of(new Action.Leg(zone, LOOK, Map.of())),
+                Map.of(),
+                new Action.Latent("heads." + zone, List.of()),
+                null,
+                Set.of());
+        Point at = ground.places().get(zone);
+        add("lookAtHeads", zone, at, Tool.LOOK, action, List.of("headsDry", "headsWet"), null, (state, wrong) -> {
+            double wet = resting(zone, wrong) > WEEPS * LITRE_A_MINUTE ? NOTICED : FALSE_DAMP;
+            return new Expected.Odds(List.of(1 - wet, wet));
+        });
+    }
+
+    /** m3/s that a zone's heads and drip lines let out while nothing runs and the main lives. */
+    private double resting(String zone, Case wrong) {
+        WaterFlows now = ground.byMaster(wrong);
+        double sum = 0;
+        List<Head> heads = ground.scenario().plumbing().heads();
+        for (int i = 0; i < heads.size(); i++) {
+            sum += heads.get(i).zone().equals(zone) ? now.heads()[i] : 0;
         }
-        return new Expected.Odds(odds);
+        List<DripLine> drips = ground.scenario().plumbing().drips();
+        for (int i = 0; i < drips.size(); i++) {
+            sum += drips.get(i).zone().equals(zone) ? now.drips()[i] : 0;
+        }
+        return sum;
+    }
+
+    /** What does not run is seen by all; what is small is overlooked now and then, and seldom imagined. */
+    private static Expected odds(int answer) {
+        Double[] odds = new Double[ZONE_ANSWERS.size()];
+        Arrays.fill(odds, 0.0);
+        switch (ZONE_ANSWERS.get(answer)) {
+            case "allWell" -> {
+                odds[ZONE_ANSWERS.indexOf("drySpot")] = IMAGINED;
+                odds[ZONE_ANSWERS.indexOf("weak")] = IMAGINED;
+                odds[answer] = 1 - 2 * IMAGINED;
+            }
+            case "nothingRuns", "anotherRuns" -> odds[answer] = 1.0;
+            default -> {
+                odds[ZONE_ANSWERS.indexOf("allWell")] = 1 - NOTICED;
+                odds[answer] = NOTICED;
+            }
+        }
+        return new Expected.Odds(List.of(odds));
     }
 
     /** What a running zone shows, the most striking first. */

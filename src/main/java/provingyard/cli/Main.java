@@ -21,6 +21,7 @@ import provingyard.text.Texts;
             SharesCommand.class,
             WorthCommand.class,
             MomentsCommand.class,
+            DiagnoseCommand.class,
             CheckCommand.class,
             NetworkCommand.class,
             PictureCommand.class

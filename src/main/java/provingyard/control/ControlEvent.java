@@ -31,6 +31,9 @@ public record ControlEvent(long tick, Kind kind, String subject, String cause, M
     /** Held too long, or until the zone's next start. */
     public static final String HELD = "held";
 
+    /** A zone is run by hand. */
+    public static final String BY_HAND = "by-hand";
+
     /** Kinds; the season has kinds of the same names. */
     public enum Kind {
         ZONE_ON,

@@ -1,6 +1,6 @@
 package provingyard.control;
 
-import java.time.LocalDate;
+import java.time.DayOfWeek;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
@@ -34,7 +34,6 @@ public final class Controller {
     private final Scenario scenario;
     private final SetUp setUp;
     private final List<String> zones;
-    private final Program program;
     private final Interlocks interlocks;
     private final ValveBox valves;
     private final RunQueue queue;
@@ -43,9 +42,16 @@ public final class Controller {
     private final boolean[] lockedOut;
     private final Notes notes;
     private final Map<String, Long> soilStarts;
+    private ControlFaults wrong = ControlFaults.NONE;
+    private Program program;
     private boolean masterShut;
     private boolean cleared;
     private int open = -1;
+    /** Zone that people want to run, and the one that they ran in the last minute; -1 for none. */
+    private int byHand = -1;
+
+    private int ranByHand = -1;
+    private long byHandSince;
     private RunQueue.Job running;
     private long openSince;
     private double openFlow;
@@ -57,10 +63,8 @@ public final class Controller {
         this.judge = judge;
         valves = ValveBox.of(scenario);
         zones = valves.zones();
-        LocalDate first = scenario.season().from();
-        program = new Program(schedule(scenario, setUp), zones, first.getDayOfWeek());
         interlocks = new Interlocks(setUp, zones);
-        records = from == null ? new ControllerRecords.Writer(first) : from.records.copy();
+        records = from == null ? new ControllerRecords.Writer(scenario.season().from()) : from.records.copy();
         lockedOut = from == null ? new boolean[zones.size()] : from.lockedOut.clone();
         notes = from == null ? new Notes() : from.notes.copy();
         soilStarts = from == null ? new LinkedHashMap<>() : new LinkedHashMap<>(from.soilStarts);
@@ -71,7 +75,17 @@ public final class Controller {
             running = from.queue.inCopy(from.running, queue);
             openSince = from.openSince;
             openFlow = from.openFlow;
+            wrong = from.wrong;
+            byHand = from.byHand;
+            ranByHand = from.ranByHand;
+            byHandSince = from.byHandSince;
         }
+        program = program();
+    }
+
+    private Program program() {
+        DayOfWeek first = scenario.season().from().getDayOfWeek();
+        return new Program(schedule(scenario, setUp), zones, first, wrong);
     }
 
     /** A controller at rest. */
@@ -150,6 +164,28 @@ public final class Controller {
         return judge.unscheduledLimit();
     }
 
+    /** What is wrong in its program from now on; runs that have begun go on as they were. */
+    public void faults(ControlFaults now) {
+        if (!now.equals(wrong)) {
+            wrong = now;
+            program = program();
+        }
+    }
+
+    /**
+     * Runs a zone by hand from the next minute on, whatever the schedule and the sensors say; its own runs wait meanwhile.
+     * The master valve opens as in a run; the flow watch judges and the records note no such run.
+     *
+     * @param zone a zone's id, or null to end it; unknown ids are an {@link IllegalArgumentException}
+     */
+    public void runByHand(String zone) {
+        int index = zone == null ? -1 : zones.indexOf(zone);
+        if (zone != null && index < 0) {
+            throw new IllegalArgumentException(zone + " is no zone");
+        }
+        byHand = index;
+    }
+
     /** Re-arms all zones and the master valve. */
     public void rearm() {
         Arrays.fill(lockedOut, false);
@@ -189,8 +225,10 @@ public final class Controller {
     public Commands decide(long tick, long clock, Readings last) {
         notes.begin(tick, last);
         double flow = judge.seen(last);
-        records.minute(tick, open >= 0, Double.isNaN(flow) ? 0 : flow * MINUTE);
-        judgeFlow(tick, flow);
+        records.minute(tick, open >= 0 || ranByHand >= 0, Double.isNaN(flow) ? 0 : flow * MINUTE);
+        if (ranByHand < 0) {
+            judgeFlow(tick, flow);
+        }
         endCleared(tick);
         endMinute(tick);
         if (!queue.isEmpty()) {
@@ -199,8 +237,10 @@ public final class Controller {
         startByClock(tick, clock, last);
         startBySoil(tick, clock, last);
         pause(tick, last);
+        takeOver(tick);
         openNext(tick, last);
-        return new Commands(zones, open, valves.masterOpen(masterShut, open >= 0), notes.events());
+        int on = byHand >= 0 ? byHand : open;
+        return new Commands(zones, on, valves.masterOpen(masterShut, on >= 0), notes.events());
     }
 
     private void note(long tick, Kind kind, String subject, String cause, Map<String, Double> values) {
@@ -420,8 +460,26 @@ public final class Controller {
         }
     }
 
+    /** Begins and ends runs by hand; what runs by the schedule waits. */
+    private void takeOver(long tick) {
+        if (ranByHand >= 0 && ranByHand != byHand) {
+            Map<String, Double> minutes = Map.of("minutes", (double) (tick - byHandSince));
+            note(tick, Kind.ZONE_OFF, zones.get(ranByHand), ControlEvent.BY_HAND, minutes);
+        }
+        if (byHand >= 0 && running != null) {
+            running.paused = true;
+            note(tick, Kind.RUN_PAUSED, open, ControlEvent.BY_HAND);
+            shut(tick, End.PAUSED);
+        }
+        if (byHand >= 0 && ranByHand != byHand) {
+            byHandSince = tick;
+            note(tick, Kind.ZONE_ON, byHand, ControlEvent.BY_HAND);
+        }
+        ranByHand = byHand;
+    }
+
     private void openNext(long tick, Readings last) {
-        if (running != null || queue.isEmpty()) {
+        if (byHand >= 0 || running != null || queue.isEmpty()) {
             return;
         }
         RunQueue.Job job = queue.next(tick, j -> holds(tick, j, last));

@@ -4,6 +4,7 @@ import java.time.DayOfWeek;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import provingyard.scenario.Schedule;
 
 /**
@@ -24,25 +25,31 @@ final class Program {
     private final List<Entry> entries;
     private final int[] starts;
 
-    /** A schedule for a season that begins at midnight of a day of the week. */
-    Program(Schedule schedule, List<String> zones, DayOfWeek first) {
+    /** A schedule for a season that begins at midnight of a day of the week, with what is wrong in it. */
+    Program(Schedule schedule, List<String> zones, DayOfWeek first, ControlFaults wrong) {
         this.schedule = schedule;
         this.first = first;
         starts = schedule.starts().stream()
                 .mapToInt(Program::minuteOf)
+                .flatMap(start -> withExtra(start, wrong))
                 .sorted()
                 .distinct()
                 .toArray();
         entries = new ArrayList<>();
         for (Schedule.ZoneRun run : schedule.zones()) {
             int zone = zones.indexOf(run.zone());
-            int minutes = (int) Math.floor(run.runs() * schedule.seasonal() / MINUTE + 1e-9);
+            int minutes = (int) Math.floor(run.runs() * schedule.seasonal() * wrong.seasonal() / MINUTE + 1e-9);
             if (zone >= 0 && minutes > 0) {
                 int part = run.cycle() > 0 ? Math.max(1, (int) Math.floor(run.cycle() / MINUTE + 1e-9)) : minutes;
                 int soak = (int) Math.ceil(run.soak() / MINUTE - 1e-9);
                 entries.add(new Entry(zone, minutes, part, Math.max(0, soak)));
             }
         }
+    }
+
+    private static IntStream withExtra(int start, ControlFaults wrong) {
+        IntStream extra = wrong.extraStarts().stream().mapToInt(after -> Math.floorMod(start + after, DAY));
+        return IntStream.concat(IntStream.of(start), extra);
     }
 
     /** The zones that run, in order. */

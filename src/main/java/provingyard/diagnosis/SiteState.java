@@ -38,10 +38,11 @@ public final class SiteState {
         return wanted.entrySet().stream().allMatch(e -> condition(e.getKey()).equals(e.getValue()));
     }
 
-    /** The state after walking somewhere and changing conditions there. */
+    /** The state after walking somewhere and changing conditions there; {@code ""} puts one back as it was found. */
     public SiteState after(String place, Map<String, String> changes) {
         SortedMap<String, String> next = new TreeMap<>(conditions);
         next.putAll(changes);
+        next.values().removeIf(String::isEmpty);
         return new SiteState(place, next);
     }
 

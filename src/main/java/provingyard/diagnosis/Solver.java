@@ -20,7 +20,7 @@ public final class Solver implements Policy {
     public static final double ENOUGH = 0.95;
 
     /** Bits below which a test tells nothing worth doing. */
-    static final double NOTHING = 0.001;
+    static final double NOTHING = 0.005;
 
     private static final int BEST = 5;
 

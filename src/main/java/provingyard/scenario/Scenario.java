@@ -50,14 +50,29 @@ public record Scenario(
         return with(otherWeather, catalogue, yard, faults);
     }
 
+    /** The same site as a service call with these possible faults. */
+    public Scenario called(ServiceCall other, List<FaultPlan> otherFaults) {
+        return with(Work.SERVICE_CALL, weather, catalogue, yard, otherFaults, other);
+    }
+
     private Scenario with(
             WeatherPlan otherWeather, Catalogue otherCatalogue, YardPlan otherYard, List<FaultPlan> otherFaults) {
+        return with(work, otherWeather, otherCatalogue, otherYard, otherFaults, call);
+    }
+
+    private Scenario with(
+            Work otherWork,
+            WeatherPlan otherWeather,
+            Catalogue otherCatalogue,
+            YardPlan otherYard,
+            List<FaultPlan> otherFaults,
+            ServiceCall otherCall) {
         return new Scenario(
                 format,
                 id,
                 title,
                 subtitle,
-                work,
+                otherWork,
                 level,
                 lesson,
                 place,
@@ -72,7 +87,7 @@ public record Scenario(
                 locks,
                 costs,
                 setUps,
-                call,
+                otherCall,
                 remarks);
     }
 

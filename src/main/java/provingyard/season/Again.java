@@ -9,7 +9,8 @@ final class Again {
     private Again() {}
 
     /**
-     * Lives the first minutes of a season again, with its changes of set-up and its re-arming by hand.
+     * Lives the first minutes of a season again, with all that people did in it: changes of set-up, re-arming, hands
+     * on valves, repairs.
      *
      * @param lived the season; not changed
      * @param again the same season before its first minute
@@ -28,6 +29,8 @@ final class Again {
             if (lived.rearmedAt(t)) {
                 again.rearm();
             }
+            lived.handledAt(t).ifPresent(h -> again.handle(h.hands(), h.zone()));
+            lived.repairsAt(t).forEach(again::repair);
             again.advance();
             after.accept(t);
         }

@@ -159,7 +159,8 @@ public record Chronicle(
      * @param idle whether it lost water while all zones were shut
      * @param share share of what a zone takes that it is while the zone runs, 0 while idle
      * @param passes share of it that passes the watched flow sensor, NaN where none is placed
-     * @param jammed whether the flow sensor's wheel was jammed when water was first lost
+     * @param broken whether the flow sensor's wheel was jammed, or its factor wrong so that it showed too little, when water
+     *     was first lost
      */
     public record Leak(
             int fault,
@@ -175,7 +176,7 @@ public record Chronicle(
             boolean idle,
             double share,
             double passes,
-            boolean jammed) {}
+            boolean broken) {}
 
     /**
      * A flow alarm while nothing leaked.
@@ -185,10 +186,10 @@ public record Chronicle(
      * @param expected m3/s expected, or the limit for unscheduled flow
      * @param truth m3/s that passed the sensor
      * @param straight whether there was straight pipe enough around it
-     * @param jammed whether its wheel was jammed
+     * @param broken whether its wheel was jammed or its factor wrong
      */
     public record FalseAlarm(
-            long tick, String subject, double shown, double expected, double truth, boolean straight, boolean jammed) {}
+            long tick, String subject, double shown, double expected, double truth, boolean straight, boolean broken) {}
 
     /**
      * Depths in m from the season's begin to each whole hour, beginning with hour 0; readers must not change them.

@@ -13,8 +13,12 @@ import provingyard.scenario.Scenario;
  * When the scenario's faults happen in one season.
  *
  * @param begins in the order of time
+ * @param dealt chosen from outside: then nobody comes to repair them unasked
  */
-record FaultTimeline(List<Begin> begins) {
+record FaultTimeline(List<Begin> begins, boolean dealt) {
+
+    /** Faults are kept as bits of a {@code long}. */
+    private static final int MOST_FAULTS = Long.SIZE - 1;
 
     private static final int MINUTES_A_DAY = 1440;
 
@@ -31,7 +35,25 @@ record FaultTimeline(List<Begin> begins) {
                 begins.add(new Begin(tick, i));
             }
         }
-        return sorted(begins);
+        return sorted(begins, false);
+    }
+
+    /**
+     * Faults that begin at chosen ticks, whatever the author says.
+     *
+     * @throws IllegalArgumentException for a fault that the scenario does not list among its first 63
+     */
+    static FaultTimeline dealt(Scenario scenario, List<Season.Dealt> dealt) {
+        List<Begin> begins = new ArrayList<>();
+        for (Season.Dealt one : dealt) {
+            boolean known = one.fault() >= 0
+                    && one.fault() < Math.min(MOST_FAULTS, scenario.faults().size());
+            if (!known || one.tick() < 0) {
+                throw new IllegalArgumentException(one + " cannot begin on " + scenario.id());
+            }
+            begins.add(new Begin(one.tick(), one.fault()));
+        }
+        return sorted(begins, true);
     }
 
     /**
@@ -50,7 +72,7 @@ record FaultTimeline(List<Begin> begins) {
                 begins.add(new Begin(tick, i));
             }
         }
-        return sorted(begins);
+        return sorted(begins, false);
     }
 
     /** A fault's stream is named after what it is and where, so that the order of a list changes nobody's chance. */
@@ -62,8 +84,8 @@ record FaultTimeline(List<Begin> begins) {
         return "fault." + plan.kind() + "." + plan.on() + "." + before;
     }
 
-    private static FaultTimeline sorted(List<Begin> begins) {
+    private static FaultTimeline sorted(List<Begin> begins, boolean dealt) {
         begins.sort(Comparator.comparingLong(Begin::tick).thenComparingInt(Begin::fault));
-        return new FaultTimeline(List.copyOf(begins));
+        return new FaultTimeline(List.copyOf(begins), dealt);
     }
 }

@@ -26,7 +26,7 @@ final class LeakNotes {
         boolean idle;
         double share;
         double passes = Double.NaN;
-        boolean jammed;
+        boolean broken;
     }
 
     private record Key(int fault, long began) {}
@@ -66,7 +66,7 @@ final class LeakNotes {
         Lost sum = lost.computeIfAbsent(new Key(fault, began), k -> new Lost());
         if (sum.first == Chronicle.NEVER) {
             sum.first = t;
-            sum.jammed = jammed();
+            sum.broken = isBroken(1);
         }
         boolean quiet = season.commands().openZone() < 0;
         if (quiet && !sum.idle || Double.isNaN(sum.passes)) {
@@ -81,12 +81,7 @@ final class LeakNotes {
 
     private void look(Lost sum, int fault, double flow, boolean quiet) {
         WaterFlows now = season.flows();
-        WaterFlows sound = season.site()
-                .waterworks()
-                .flows(
-                        season.commands().open(),
-                        season.commands().masterOpen(),
-                        season.faultsActive() & ~(1L << fault));
+        WaterFlows sound = season.standing().flows(season.site(), season.faultsActive() & ~(1L << fault));
         double zone = quiet ? 0 : sound.zones()[season.commands().openZone()];
         sum.share = zone > 0 ? flow / zone : 0;
         Placement.Flow sensor = sensor();
@@ -105,15 +100,13 @@ final class LeakNotes {
                 .orElse(placed.isEmpty() ? null : placed.get(0));
     }
 
-    private boolean jammed() {
+    /** Whether the flow sensor is jammed, or shows less than so many times the truth for a wrong factor. */
+    private boolean isBroken(double factorBelow) {
         List<FaultPlan> faults = season.site().scenario().faults();
-        for (int i = 0; i < faults.size(); i++) {
-            boolean acts = (season.faultsActive() & 1L << i) != 0;
-            if (acts && faults.get(i).kind() == FaultPlan.Kind.FLOW_JAMMED) {
-                return true;
-            }
-        }
-        return false;
+        return season.site().waterworks().acting(season.faultsActive()).stream()
+                .map(faults::get)
+                .anyMatch(f -> f.kind() == FaultPlan.Kind.FLOW_JAMMED
+                        || f.kind() == FaultPlan.Kind.FLOW_FACTOR_WRONG && f.amount() < factorBelow);
     }
 
     private FalseAlarm falseAlarm(long t, String subject, List<SeasonEvent> events) {
@@ -133,7 +126,7 @@ final class LeakNotes {
         double truth = placed && judged != null ? judged.at(sensor.on(), sensor.along()) : Double.NaN;
         boolean straight =
                 placed && season.site().siting().straightEnough(new Siting.OnPipe(sensor.on(), sensor.along()));
-        return new FalseAlarm(t, subject, shown, expected, truth, straight, jammed());
+        return new FalseAlarm(t, subject, shown, expected, truth, straight, isBroken(Double.POSITIVE_INFINITY));
     }
 
     /** The leaks so far, in the order of their begin. */
@@ -156,7 +149,7 @@ final class LeakNotes {
                     sum.idle,
                     sum.share,
                     sum.passes,
-                    sum.jammed));
+                    sum.broken));
         });
         return leaks;
     }

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import provingyard.control.ControlEvent;
 import provingyard.control.Controller;
 import provingyard.control.ControllerRecords;
 import provingyard.scenario.SensorKind;
@@ -160,7 +161,8 @@ public record LogBook(boolean watched, List<Run> runs, List<Zone> zones, List<Ni
     private static List<Run> runs(Season season, ControllerRecords records) {
         Map<String, String> causes = new LinkedHashMap<>();
         for (SeasonEvent event : season.events()) {
-            if (event.kind() == SeasonEvent.Kind.RUN_SHUT || event.kind() == SeasonEvent.Kind.RUN_PAUSED) {
+            boolean held = event.kind() == SeasonEvent.Kind.RUN_SHUT || event.kind() == SeasonEvent.Kind.RUN_PAUSED;
+            if (held && !event.cause().equals(ControlEvent.BY_HAND)) {
                 causes.put(event.subject() + event.tick(), event.cause());
             }
         }

@@ -328,7 +328,7 @@ public final class Proving {
         long clock = m == 0 || again ? startTick() : startTick() + 1;
         Commands commands = controller.decide(tick() + m, clock, readings);
         events.addAll(commands.events());
-        WaterFlows now = site.waterworks().flows(commands.open(), commands.masterOpen(), active);
+        WaterFlows now = Standing.of(site, commands, season.held(), active).flows(site, active);
         hand.flows = now;
         SensorFaults troubles = SensorTroubles.of(site.scenario(), active);
         readings = sensors.minute(tick() + m, hand, troubles);

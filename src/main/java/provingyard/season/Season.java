@@ -5,6 +5,9 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
 import provingyard.control.Commands;
 import provingyard.control.ControlEvent;
 import provingyard.control.Controller;
@@ -20,14 +23,16 @@ import provingyard.setup.SetUp;
 import provingyard.world.ground.Ground;
 import provingyard.world.ground.MinuteForcing;
 import provingyard.world.ground.Watering;
+import provingyard.world.hydraulics.Hands;
 import provingyard.world.hydraulics.WaterFlows;
 import provingyard.world.weather.StoredHeat;
 import provingyard.world.weather.Weather;
 import provingyard.world.weather.WeatherSeries;
 
 /**
- * One run of a site under a set-up, minute by minute: a pure function of the scenario, the seed and the list of (tick,
- * set-up). Mutable; {@link #copy()} makes a keyframe that goes its own way. Not safe for several threads at once.
+ * One run of a site under a set-up, minute by minute: a pure function of the scenario, the seed, the faults that were
+ * dealt, and what people did, each with its tick: set-ups, re-arming, hands on valves and zones run by hand, repairs.
+ * Mutable; {@link #copy()} makes a keyframe that goes its own way. Not safe for several threads at once.
  */
 public final class Season {
 
@@ -39,6 +44,20 @@ public final class Season {
 
     /** A set-up and the tick from which it holds. */
     public record Change(long tick, SetUp setUp) {}
+
+    /** A fault of the scenario, by its index among the first 63, that begins at a tick. */
+    public record Dealt(int fault, long tick) {}
+
+    /**
+     * What people hold from a tick on.
+     *
+     * @param hands valves held open or shut
+     * @param zone the zone that they run at the controller, or null
+     */
+    public record Handled(long tick, Hands hands, String zone) {}
+
+    /** A fault of the scenario, by its index, that is repaired at a tick. */
+    public record Repair(long tick, int fault) {}
 
     /** From a sunset to the next sunrise, in ticks. */
     public record Night(long from, long to) {}
@@ -64,10 +83,15 @@ public final class Season {
     private final Shown.Log shown;
     private final List<SeasonEvent> events;
     private final List<Change> changes;
+    private final List<Handled> handled;
+    private final List<Repair> repairs;
     private Sensors sensors;
     private Controller controller;
     private Readings readings;
     private Commands commands;
+    private Hands hands = Hands.OFF;
+    private String byHand;
+    private Standing standing;
     private long acting;
     private WaterFlows flows;
     private boolean sprays;
@@ -106,13 +130,16 @@ public final class Season {
         shown.watch(first);
         events = new ArrayList<>();
         changes = new ArrayList<>(List.of(new Change(0, first)));
+        handled = new ArrayList<>();
+        repairs = new ArrayList<>();
         setUp = first;
         spent = price(first, scenario.kit());
         sensors = Sensors.of(scenario, first, streams);
         controller = Controller.of(scenario, first);
         readings = sensors.readings();
         commands = new Commands(controller.zones(), -1, site.waterworks().masterOpenAtRest(), List.of());
-        flows = site.waterworks().flows(commands.open(), commands.masterOpen(), acting);
+        standing = Standing.of(site, commands, hands, acting);
+        flows = standing.flows(site, acting);
         sprays = Spraying.runs(flows);
     }
 
@@ -138,10 +165,15 @@ public final class Season {
         shown = other.shown.copy();
         events = new ArrayList<>(other.events);
         changes = new ArrayList<>(other.changes);
+        handled = new ArrayList<>(other.handled);
+        repairs = new ArrayList<>(other.repairs);
         sensors = other.sensors.copy();
         controller = other.controller.copy();
         readings = other.readings;
         commands = other.commands;
+        hands = other.hands;
+        byHand = other.byHand;
+        standing = other.standing;
         acting = other.acting;
         flows = other.flows;
         sprays = other.sprays;
@@ -165,6 +197,19 @@ public final class Season {
     public static Season begin(Site site, SetUp first) {
         return begin(
                 site, site.scenario().season().seed(), site.scenario().season().days(), first);
+    }
+
+    /**
+     * The site's own season with faults that begin at chosen ticks instead of those that the author wrote. Nobody repairs
+     * them but {@link #repair}, and nobody re-arms the controller but {@link #rearm}.
+     *
+     * @throws IllegalArgumentException for a fault that the scenario does not list among its first 63
+     */
+    public static Season begin(Site site, SetUp first, List<Dealt> dealt) {
+        RandomStreams streams = new RandomStreams(site.scenario().season().seed());
+        int days = site.scenario().season().days();
+        FaultTimeline faults = FaultTimeline.dealt(site.scenario(), dealt);
+        return new Season(site, streams, site.course(days, streams), faults, days, first);
     }
 
     /** Another season of the same place: draw {@code draw} of its climate, its events and its faults by their rates. */
@@ -312,6 +357,80 @@ public final class Season {
         return rearms.contains(minute);
     }
 
+    /** Holds valves open or shut from this minute on, instead of those held before; {@link Hands#OFF} lets go of all. */
+    public void hands(Hands next) {
+        handle(next, byHand);
+    }
+
+    /**
+     * Runs a zone by hand at the controller from this minute on, whatever schedule and sensors say, until told otherwise.
+     *
+     * @param zone id of a zone valve, or null to end it
+     */
+    public void runByHand(String zone) {
+        handle(hands, zone);
+    }
+
+    /** Holds valves and runs a zone; unknown ids are an {@link IllegalArgumentException}. */
+    void handle(Hands next, String zone) {
+        if (next.equals(hands) && Objects.equals(zone, byHand)) {
+            return;
+        }
+        Stream.concat(next.opened().stream(), next.shut().stream()).forEach(this::known);
+        controller.runByHand(zone);
+        handled.removeIf(h -> h.tick() == tick);
+        handled.add(new Handled(tick, next, zone));
+        hands = next;
+        byHand = zone;
+    }
+
+    private void known(String fitting) {
+        boolean there = site.scenario().plumbing().fittings().stream().anyMatch(f -> f.id().equals(fitting));
+        if (!there) {
+            throw new IllegalArgumentException(
+                    fitting + " is no fitting of " + site.scenario().id());
+        }
+    }
+
+    /** Valves that people hold. */
+    public Hands held() {
+        return hands;
+    }
+
+    /** Id of the zone that is run by hand, or null. */
+    public String runsByHand() {
+        return byHand;
+    }
+
+    /** What people held, with the ticks from which they did, rising. */
+    public List<Handled> handled() {
+        return List.copyOf(handled);
+    }
+
+    /** What people began to hold in a minute. */
+    Optional<Handled> handledAt(long minute) {
+        return handled.stream().filter(h -> h.tick() == minute).findFirst();
+    }
+
+    /** Ends a fault that has begun, by its index, from this minute on. */
+    public void repair(int fault) {
+        repairs.add(new Repair(tick, fault));
+        leakLog.repair(fault, tick);
+    }
+
+    /** Repairs by {@link #repair}, in order. */
+    public List<Repair> repairs() {
+        return List.copyOf(repairs);
+    }
+
+    /** Faults that were repaired in a minute. */
+    List<Integer> repairsAt(long minute) {
+        return repairs.stream()
+                .filter(r -> r.tick() == minute)
+                .map(Repair::fault)
+                .toList();
+    }
+
     /** The same season before its first minute, with the set-up that held then. */
     Season fromTheBeginning() {
         return beside(changes.get(0).setUp());
@@ -338,6 +457,11 @@ public final class Season {
         return surroundings;
     }
 
+    /** Copies of sensors and controller as they are, to be lived on elsewhere. */
+    Exposure.Devices devices() {
+        return new Exposure.Devices(sensors.copy(), controller.copy(), readings);
+    }
+
     /** What the sensors show since the last minute lived. */
     Readings readings() {
         return readings;
@@ -346,6 +470,11 @@ public final class Season {
     /** What flows since the last minute lived. */
     WaterFlows flows() {
         return flows;
+    }
+
+    /** How valves stood in the last minute lived. */
+    Standing standing() {
+        return standing;
     }
 
     /** What the controller wanted in the last minute lived. */
@@ -403,6 +532,7 @@ public final class Season {
         if (leakLog.rearmIsDue(tick)) {
             controller.rearm();
         }
+        breakAndMend();
         decide();
         noteSolution();
         MinuteForcing forcing = Course.forcing(now);
@@ -427,6 +557,14 @@ public final class Season {
         solved = now;
     }
 
+    /** Lets faults that began or ended act on sensors and the controller. */
+    private void breakAndMend() {
+        if (leakLog.active() != acting) {
+            troubles = SensorTroubles.of(site.scenario(), leakLog.active());
+            controller.faults(ControlTroubles.of(site.scenario(), leakLog.active()));
+        }
+    }
+
     private void decide() {
         Commands next = controller.decide(tick, readings);
         for (ControlEvent raised : next.events()) {
@@ -438,22 +576,20 @@ public final class Season {
                         default -> false;
                     };
             if (alarm) {
-                events.addAll(leakLog.alarm(tick, event.subject(), flows::lost));
+                events.addAll(leakLog.alarm(tick, event.subject(), standing.isMoreThan(commands, site), flows::lost));
             }
         }
         leakLog.look(tick, flows::lost);
         obey(next);
     }
 
-    /** Opens and shuts valves; flows and troubles are looked up when valves or faults are others than before. */
+    /** Opens and shuts valves; flows are looked up when valves, hands or faults are others than before. */
     private void obey(Commands next) {
         boolean sameFaults = leakLog.active() == acting;
-        if (!sameFaults) {
-            acting = leakLog.active();
-            troubles = SensorTroubles.of(site.scenario(), acting);
-        }
-        if (!sameFaults || !next.sameValves(commands)) {
-            flows = site.waterworks().flows(next.open(), next.masterOpen(), acting);
+        acting = leakLog.active();
+        if (!sameFaults || !next.sameValves(commands) || !hands.equals(standing.hands())) {
+            standing = Standing.of(site, next, hands, acting);
+            flows = standing.flows(site, acting);
             sprays = Spraying.runs(flows);
         }
         commands = next;
@@ -577,8 +713,8 @@ public final class Season {
                         setUp,
                         readings,
                         controller,
-                        commands.open(),
-                        commands.masterOpen(),
+                        standing.zones(site),
+                        standing.masterOpen(site),
                         ledger(),
                         spent);
     }

@@ -9,7 +9,7 @@ import java.util.Map;
  * @param kind what happened
  * @param subject id of the zone, sensor, pipe or walk it happened to
  * @param cause what brought it about: a sensor's id, {@code window}, {@code lock-out}, {@code master}, {@code flow},
- *     {@code set-up} or {@code held}; empty where nothing did
+ *     {@code set-up}, {@code held} or {@code by-hand}; empty where nothing did
  * @param values numbers that belong to it by name, in SI units, in a fixed order (never null)
  */
 public record SeasonEvent(long tick, Kind kind, String subject, String cause, Map<String, Double> values) {

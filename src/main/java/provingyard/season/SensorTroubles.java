@@ -7,7 +7,7 @@ import provingyard.scenario.Scenario;
 import provingyard.sensor.SensorFaults;
 
 /** What the acting faults do to the sensors. */
-final class SensorTroubles {
+public final class SensorTroubles {
 
     private SensorTroubles() {}
 
@@ -15,11 +15,21 @@ final class SensorTroubles {
         if (active == 0) {
             return SensorFaults.NONE;
         }
-        List<SensorFaults.Fault> faults = new ArrayList<>();
+        List<FaultPlan> acting = new ArrayList<>();
         for (int i = 0; i < scenario.faults().size(); i++) {
-            FaultPlan plan = scenario.faults().get(i);
+            if ((active >> i & 1) != 0) {
+                acting.add(scenario.faults().get(i));
+            }
+        }
+        return of(acting);
+    }
+
+    /** The same for a list of acting faults; those that break no sensor count for nothing. */
+    public static SensorFaults of(List<FaultPlan> acting) {
+        List<SensorFaults.Fault> faults = new ArrayList<>();
+        for (FaultPlan plan : acting) {
             SensorFaults.Kind kind = kind(plan);
-            if (kind != null && (active >> i & 1) != 0) {
+            if (kind != null) {
                 faults.add(new SensorFaults.Fault(kind, plan.on(), plan.amount()));
             }
         }
@@ -38,6 +48,7 @@ final class SensorTroubles {
             case WIND_SEIZED -> SensorFaults.Kind.WIND_SEIZED;
             case FREEZE_READS_WARM -> SensorFaults.Kind.FREEZE_READS_WARM;
             case FLOW_JAMMED -> SensorFaults.Kind.FLOW_JAMMED;
+            case FLOW_FACTOR_WRONG -> SensorFaults.Kind.FLOW_FACTOR_WRONG;
             case SOIL_VOID -> SensorFaults.Kind.SOIL_VOID;
             default -> null;
         };

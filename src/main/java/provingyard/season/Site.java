@@ -9,6 +9,7 @@ import provingyard.scenario.Point;
 import provingyard.scenario.Scenario;
 import provingyard.scenario.SeasonPlan;
 import provingyard.scenario.Sites;
+import provingyard.world.electric.ValveWires;
 import provingyard.world.ground.GroundCells;
 import provingyard.world.hydraulics.Waterworks;
 import provingyard.world.weather.DataFiles;
@@ -41,6 +42,7 @@ public final class Site {
     private final LocalClimate climate;
     private final GroundCells cells;
     private final Waterworks waterworks;
+    private final ValveWires valveWires;
     private final Spraying spraying;
     private final Siting siting;
     private final boolean[] sprayed;
@@ -63,6 +65,7 @@ public final class Site {
         climate = LocalClimate.of(yard, scenario);
         cells = GroundCells.of(yard, scenario.catalogue());
         waterworks = plumbed.join();
+        valveWires = ValveWires.of(scenario);
         spraying = new Spraying(scenario, cells);
         siting = new Siting(this);
         sprayed = spraying.sprinklers().reached();
@@ -74,6 +77,7 @@ public final class Site {
         climate = other.climate;
         cells = other.cells;
         waterworks = other.waterworks;
+        valveWires = other.valveWires;
         spraying = other.spraying;
         siting = other.siting;
         sprayed = other.sprayed;
@@ -125,6 +129,10 @@ public final class Site {
 
     Waterworks waterworks() {
         return waterworks;
+    }
+
+    ValveWires valveWires() {
+        return valveWires;
     }
 
     Spraying spraying() {

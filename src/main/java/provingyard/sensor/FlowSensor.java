@@ -87,7 +87,8 @@ public final class FlowSensor extends Sensor {
         int whole = (int) Math.floor(exact);
         carried = exact - whole;
         pulses = wireCut ? 0 : whole;
-        shown = shown();
+        boolean wrongFactor = faults.has(SensorFaults.Kind.FLOW_FACTOR_WRONG, this);
+        shown = wrongFactor ? shown() * faults.amount(SensorFaults.Kind.FLOW_FACTOR_WRONG, this) : shown();
     }
 
     /** Pulses of this minute before they are counted. */

@@ -26,6 +26,8 @@ public record SensorFaults(List<Fault> active) {
         FREEZE_READS_WARM,
         /** The wheel does not turn. */
         FLOW_JAMMED,
+        /** A wrong pulse factor is typed in: {@code amount} times the truth is shown. */
+        FLOW_FACTOR_WRONG,
         /** The soil probe stands in a dry void; {@code amount} is the void's share, 0 for a usual one. */
         SOIL_VOID,
         /** The sensor's wire is cut. */

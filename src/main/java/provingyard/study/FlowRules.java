@@ -98,7 +98,7 @@ final class FlowRules {
         if (placed.stream().noneMatch(p -> p.id().equals(watched))) {
             return Why.NOT_CONNECTED;
         }
-        if (leak.jammed()) {
+        if (leak.broken()) {
             return Why.FAULT;
         }
         // Against the pipe's direction is water that passes as well: it is counted, whichever way the pipe was drawn.
@@ -170,7 +170,7 @@ final class FlowRules {
         List<Moment> moments = new ArrayList<>();
         for (Chronicle.FalseAlarm alarm : story.told().falseAlarms()) {
             if (story.costs().falseAlarm() >= Story.LEAST_MONEY) {
-                Why why = alarm.jammed() ? Why.FAULT : alarm.straight() ? Why.SETTING : Why.PLACE;
+                Why why = alarm.broken() ? Why.FAULT : alarm.straight() ? Why.SETTING : Why.PLACE;
                 moments.add(new Moment(
                         alarm.tick(),
                         alarm.tick() + 1,

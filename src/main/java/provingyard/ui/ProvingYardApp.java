@@ -12,6 +12,7 @@ import provingyard.scenario.DataFolder;
 import provingyard.scenario.Read;
 import provingyard.scenario.Scenario;
 import provingyard.scenario.Sites;
+import provingyard.scenario.Work;
 
 /** The window. */
 public final class ProvingYardApp extends Application {
@@ -44,12 +45,12 @@ public final class ProvingYardApp extends Application {
         stage.show();
     }
 
-    /** All sites that can be read, in their order. */
+    /** All sites that can be read and have a screen, in their order; service calls have none yet. */
     static List<Scenario> sites() {
         List<Scenario> sites = new ArrayList<>();
         for (Sites.Site site : Sites.list()) {
             Read<Scenario> read = Sites.open(site.id());
-            if (read.value() != null) {
+            if (read.value() != null && read.value().work() == Work.TUNE) {
                 sites.add(read.value());
             }
         }

@@ -248,7 +248,7 @@ record RecordsTable(List<Column> columns, List<Row> rows) {
         private String why(String cause) {
             return switch (cause) {
                 case "" -> "";
-                case "window", "lock-out", "master", "flow", "set-up", "held" -> words.say("cause." + cause);
+                case "window", "lock-out", "master", "flow", "set-up", "held", "by-hand" -> words.say("cause." + cause);
                 default -> subject(cause);
             };
         }

@@ -33,6 +33,7 @@ class ReferenceCoverageTest {
             "README.md",
             "unused.md",
             "catalogue.json",
+            "fault-rates.json",
             "hydraulics/README.md",
             "hydraulics/darcy-weisbach.csv",
             PublishedHydraulicsTest.FILE,

@@ -364,6 +364,17 @@ class SensorsTest {
         assertEquals(20 * GPM, minutes(one(right), 0, 5).shown(), 20 * GPM * 0.03, "the wheel knows no direction");
     }
 
+    @Test
+    void aWrongPulseFactorShowsSoManyTimesTheTruth() {
+        Placement.Flow flow = flow(1);
+        yard.flow = 20 * GPM;
+        double right = minutes(one(flow), 0, 5).shown();
+        double wrong = minutes(one(flow), 0, 5, fault(Kind.FLOW_FACTOR_WRONG, "flow", 1.4))
+                .shown();
+        assertEquals(20 * GPM, right, 20 * GPM * 0.03);
+        assertEquals(1.4 * right, wrong, 1e-12);
+    }
+
     // Soil
 
     @Test

@@ -122,7 +122,10 @@ class TextsTest {
             }
         }
         assertEquals(List.of(), missing);
-        for (String part : parts()) {
+        List<String> named = new ArrayList<>(parts());
+        // Its keys are made from the names of tests, answers and tools: CallTextsTest.
+        named.remove("call");
+        for (String part : named) {
             assertTrue(known.get(part) > atLeast.get(part), part + " has keys in its code: " + known.get(part));
         }
     }

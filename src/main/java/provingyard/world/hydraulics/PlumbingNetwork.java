@@ -131,7 +131,7 @@ final class PlumbingNetwork {
     private void device(PlumbingGraph.Device device) {
         Plumbing.Fitting f = device.fitting();
         switch (f.kind()) {
-            case BACKFLOW_PREVENTER, CHECK_VALVE -> oneWay(device);
+            case BACKFLOW_PREVENTER, CHECK_VALVE -> oneWay(f.id(), device, f.losses(), true);
             case REGULATOR ->
                 builder.prv(f.id(), device.from(), device.to(), f.size(), f.losses(), f.setting() / WEIGHT_N_M3, true);
             case ZONE_VALVE -> {
@@ -153,7 +153,11 @@ final class PlumbingNetwork {
         switch (fault.kind()) {
             case VALVE_PARTLY_SHUT, FILTER_CLOGGED -> {
                 double losses = (f.losses() + 1) * fault.amount();
-                builder.valve(insteadId(index), device.from(), device.to(), f.size(), losses, false);
+                if (isOneWay(f)) {
+                    oneWay(insteadId(index), device, losses, false);
+                } else {
+                    builder.valve(insteadId(index), device.from(), device.to(), f.size(), losses, false);
+                }
             }
             case REGULATOR_LOW -> {
                 double held = f.setting() * (1 - fault.amount()) / WEIGHT_N_M3;
@@ -181,8 +185,13 @@ final class PlumbingNetwork {
         };
     }
 
+    private static boolean isOneWay(Plumbing.Fitting fitting) {
+        return fitting.kind() == Plumbing.FittingKind.BACKFLOW_PREVENTER
+                || fitting.kind() == Plumbing.FittingKind.CHECK_VALVE;
+    }
+
     /** Loss = opening loss + K velocity heads; nothing flows back. */
-    private void oneWay(PlumbingGraph.Device device) {
+    private void oneWay(String id, PlumbingGraph.Device device, double coefficient, boolean open) {
         Plumbing.Fitting f = device.fitting();
         double area = Math.PI / 4 * f.size() * f.size();
         double[] flows = new double[CURVE_POINTS + 1];
@@ -190,9 +199,9 @@ final class PlumbingNetwork {
         for (int i = 0; i <= CURVE_POINTS; i++) {
             double v = FASTEST_M_S * i / CURVE_POINTS;
             flows[i] = v * area;
-            losses[i] = f.opensAt() / WEIGHT_N_M3 + f.losses() * v * v / (2 * Constants.GRAVITY_M_S2);
+            losses[i] = f.opensAt() / WEIGHT_N_M3 + coefficient * v * v / (2 * Constants.GRAVITY_M_S2);
         }
-        builder.device(f.id(), device.from(), device.to(), flows, losses, true);
+        builder.device(id, device.from(), device.to(), flows, losses, open);
     }
 
     /** A second, narrow way past a valve that may weep: an orifice of the fault's opening, as a loss coefficient. */

@@ -21,8 +21,8 @@ import provingyard.scenario.Scenario;
  */
 public final class Waterworks {
 
-    /** A configuration: zones the controller opens, master valve, what people hold, faults that act, rising. */
-    private record Configuration(long zones, boolean master, Hands hands, List<Integer> faults) {
+    /** A configuration: zone and master valves that stand open, what people hold, faults that act, rising. */
+    private record Configuration(long zones, long masters, Hands hands, List<Integer> faults) {
 
         boolean acts(int fault) {
             return Collections.binarySearch(faults, fault) >= 0;
@@ -30,6 +30,10 @@ public final class Waterworks {
 
         boolean opens(int zone) {
             return (zones >> zone & 1) != 0;
+        }
+
+        boolean opensMaster(int master) {
+            return (masters >> master & 1) != 0;
         }
     }
 
@@ -63,6 +67,11 @@ public final class Waterworks {
     /** Zone valve ids, in the document's order. */
     public List<String> zones() {
         return zones.stream().map(Plumbing.Fitting::id).toList();
+    }
+
+    /** Master valve ids, in the document's order. */
+    public List<String> masters() {
+        return masters.stream().map(Plumbing.Fitting::id).toList();
     }
 
     /** Whether water stands behind the master valve while nothing runs (also where there is none). */
@@ -141,13 +150,18 @@ public final class Waterworks {
      * @param faults bit i is set while the scenario's i-th fault acts; the first 63 can
      */
     public WaterFlows flows(boolean[] open, boolean masterOpen, long faults) {
+        return flows(open, masterOpen, Hands.OFF, acting(faults));
+    }
+
+    /** The scenario's faults of a mask: bit i stands for the i-th, of the first 63. */
+    public List<Integer> acting(long faults) {
         List<Integer> acting = new ArrayList<>();
         for (int i = 0; i < Math.min(scenario.faults().size(), Long.SIZE - 1); i++) {
             if ((faults >> i & 1) != 0) {
                 acting.add(i);
             }
         }
-        return flows(open, masterOpen, Hands.OFF, acting);
+        return acting;
     }
 
     /**
@@ -163,12 +177,36 @@ public final class Waterworks {
         for (int i = 0; i < open.length; i++) {
             mask |= open[i] ? 1L << i : 0;
         }
+        return flows(mask, masterOpen ? -1L : 0, hands, acting);
+    }
+
+    /**
+     * What flows.
+     *
+     * @param open zone and master valves that stand open, by id
+     * @param hands valves that people hold
+     * @param acting the scenario's faults that act
+     */
+    public WaterFlows flows(Set<String> open, Hands hands, Collection<Integer> acting) {
+        return flows(mask(zones, open), mask(masters, open), hands, acting);
+    }
+
+    private static long mask(List<Plumbing.Fitting> valves, Set<String> open) {
+        long mask = 0;
+        for (int i = 0; i < valves.size(); i++) {
+            mask |= open.contains(valves.get(i).id()) ? 1L << i : 0;
+        }
+        return mask;
+    }
+
+    private WaterFlows flows(long open, long openMasters, Hands hands, Collection<Integer> acting) {
+        long ofMasters = openMasters & (1L << masters.size()) - 1;
         List<Integer> faults = acting.stream()
                 .filter(i -> isHydraulic(scenario.faults().get(i).kind()))
                 .distinct()
                 .sorted()
                 .toList();
-        Configuration configuration = new Configuration(mask, masterOpen, hands, faults);
+        Configuration configuration = new Configuration(open, ofMasters, hands, faults);
         WaterFlows flows = known.get(configuration);
         if (flows == null) {
             flows = solve(configuration);
@@ -203,7 +241,9 @@ public final class Waterworks {
         for (int z = 0; z < zones.size(); z++) {
             state.setOpen(network.link(zones.get(z).id()), configuration.opens(z));
         }
-        masters.forEach(m -> state.setOpen(network.link(m.id()), configuration.master()));
+        for (int m = 0; m < masters.size(); m++) {
+            state.setOpen(network.link(masters.get(m).id()), configuration.opensMaster(m));
+        }
         configuration.hands().opened().forEach(id -> state.setOpen(network.link(id), true));
         for (int i : configuration.faults()) {
             apply(state, i, scenario.faults().get(i));
@@ -335,11 +375,11 @@ public final class Waterworks {
                 state.outletFlow(network.outlet(PlumbingGraph.leakId(i)));
             case VALVE_STUCK_OPEN -> {
                 int z = zones().indexOf(fault.on());
-                yield configuration.opens(z) ? 0 : zoneFlows[z];
+                yield isWanted(configuration, z) ? 0 : zoneFlows[z];
             }
             case VALVE_WEEPS -> {
                 int z = zones().indexOf(fault.on());
-                yield configuration.opens(z) ? 0 : state.flow(network.link(PlumbingNetwork.weepId(i)));
+                yield isWanted(configuration, z) ? 0 : state.flow(network.link(PlumbingNetwork.weepId(i)));
             }
             case HEAD_BROKEN -> {
                 int h = headIndex(fault.on());
@@ -347,6 +387,12 @@ public final class Waterworks {
             }
             default -> 0;
         };
+    }
+
+    /** Whether the controller or people want a zone's water. */
+    private boolean isWanted(Configuration configuration, int zone) {
+        return configuration.opens(zone)
+                || configuration.hands().opened().contains(zones.get(zone).id());
     }
 
     private int headIndex(String id) {

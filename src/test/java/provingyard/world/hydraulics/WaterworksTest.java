@@ -334,6 +334,140 @@ class WaterworksTest {
         assertEquals(0, flows(works, true, false, 4).heads()[0], 1e-12);
     }
 
+    /** Main and first zone up to its nearer head, with K velocity heads more than the sound fittings have. */
+    private static double atNearHead(double static0, WaterFlows one, double more) {
+        double q = one.supply();
+        double losses = friction(15, q)
+                + 2 * velocityHead(q, INNER)
+                + (5 + 10 + 3 + 4 + more) * velocityHead(q, SIZE)
+                + 20e3 / WEIGHT
+                + 1;
+        return static0 - WEIGHT * losses;
+    }
+
+    private static Waterworks works(List<Fitting> fittings, FaultPlan... faults) {
+        return Waterworks.of(site(Friction.HAZEN_WILLIAMS, MAINS, fittings, faults));
+    }
+
+    @Test
+    void aHalfShutValveAndACloggedFilterLoseTimesTheirOwnAndOneVelocityHead() {
+        List<Fitting> iso = fittings(fitting("iso", FittingKind.ISOLATION_VALVE, "main", 8, 2));
+        Waterworks partly = works(iso, fault(Kind.VALVE_PARTLY_SHUT, "iso", 0, 0, 0.5, 60));
+        WaterFlows sound = flows(partly, true, false, 0);
+        assertEquals(atNearHead(400e3, sound, 2), sound.headPressures()[1], 400);
+        WaterFlows half = flows(partly, true, false, 1);
+        assertEquals(atNearHead(400e3, half, 60 * 3), half.headPressures()[1], 400);
+        assertTrue(half.headPressures()[1] < sound.headPressures()[1] - 5e3);
+        assertEquals(0, half.lost(0), "it loses no water");
+        List<Fitting> filter = fittings(fitting("filter", FittingKind.FILTER, "main", 8, 6));
+        WaterFlows clogged = flows(works(filter, fault(Kind.FILTER_CLOGGED, "filter", 0, 0, 0.5, 20)), true, false, 1);
+        assertEquals(atNearHead(400e3, clogged, 20 * 7), clogged.headPressures()[1], 400);
+    }
+
+    @Test
+    void aPreventersCloggedStrainerKeepsWhatItLosesBeforeAnythingFlows() {
+        Waterworks works = works(fittings(), fault(Kind.FILTER_CLOGGED, "bfp", 0, 0, 0.5, 20));
+        WaterFlows clogged = flows(works, true, false, 1);
+        // 20 (10 + 1) instead of 10 velocity heads, and its 20 kPa as before; the curve is read between points.
+        assertEquals(atNearHead(400e3, clogged, 20 * 11 - 10), clogged.headPressures()[1], 3e3);
+        assertTrue(clogged.supply() < flows(works, true, false, 0).supply());
+    }
+
+    @Test
+    void aLowRegulatorHoldsAShareLess() {
+        List<Fitting> fittings = fittings(fitting("prv", FittingKind.REGULATOR, "main", 9, 2));
+        Waterworks works = works(fittings, fault(Kind.REGULATOR_LOW, "prv", 0, 0, 0.5, 0.45));
+        assertEquals(200e3, flows(works, true, false, 0).pressureAt("main", 9.5), 1);
+        assertEquals(110e3, flows(works, true, false, 1).pressureAt("main", 9.5), 1);
+    }
+
+    @Test
+    void aLowSupplyIsOneWithSoMuchLessPressure() {
+        FaultPlan low = fault(Kind.SUPPLY_LOW, "poc", 0, 0, 0.5, 0.35);
+        Waterworks works = works(low);
+        assertEquals(260e3, flows(works, false, false, 1).pressureAt("main", 0), 1);
+        Supply weaker = new Supply(SupplyKind.FIXED, "poc", 260e3, List.of());
+        WaterFlows other = flows(Waterworks.of(site(Friction.HAZEN_WILLIAMS, weaker, fittings())), true, false, 0);
+        assertEquals(other.supply(), flows(works, true, false, 1).supply(), 1e-12);
+        assertEquals(atNearHead(260e3, other, 0), other.headPressures()[1], 400);
+    }
+
+    @Test
+    void aLowSupplysCurveIsLowerEverywhere() {
+        FaultPlan low = fault(Kind.SUPPLY_LOW, "poc", 0, 0, 0.5, 0.35);
+        Supply curve = new Supply(SupplyKind.CURVE, "poc", 400e3, List.of(new FlowingPoint(2e-4, 300e3)));
+        WaterFlows one = flows(Waterworks.of(site(Friction.HAZEN_WILLIAMS, curve, fittings(), low)), true, false, 1);
+        double drop = 100e3 * Math.pow(one.supply() / 2e-4, 1.852);
+        assertEquals(260e3 - drop, one.pressureAt("main", 0), 1);
+        Supply pump = new Supply(
+                SupplyKind.PUMP,
+                "poc",
+                0,
+                List.of(new FlowingPoint(0, 400e3), new FlowingPoint(2e-4, 350e3), new FlowingPoint(4e-4, 200e3)));
+        WaterFlows lifted = flows(Waterworks.of(site(Friction.HAZEN_WILLIAMS, pump, fittings(), low)), true, false, 1);
+        double share = lifted.supply() / 2e-4;
+        assertEquals(260e3 - 50e3 * Math.pow(share, 2), lifted.pressureAt("main", 0), 50);
+    }
+
+    @Test
+    void aMasterValveThatSticksDoesNotObey() {
+        Waterworks works = works(
+                fault(Kind.MASTER_STUCK_OPEN, "mv", 0, 0, 0.5, 0), fault(Kind.MASTER_STUCK_SHUT, "mv", 0, 0, 0.5, 0));
+        double sound = flows(works, true, false, 0).supply();
+        assertEquals(0, works.flows(new boolean[] {true, false}, false, 0).supply(), 1e-12);
+        assertEquals(sound, works.flows(new boolean[] {true, false}, false, 1).supply(), 1e-12);
+        assertEquals(0, flows(works, true, false, 2).supply(), 1e-12);
+        assertEquals(0, flows(works, true, false, 3).supply(), 1e-12, "stuck shut is stronger");
+    }
+
+    @Test
+    void eachMasterValveStandsForItself() {
+        Fitting second = new Fitting("mv2", FittingKind.MASTER_VALVE, null, "z1", 0.5, SIZE, 3, 0, 0, Normally.CLOSED);
+        Waterworks works = works(fittings(second));
+        assertEquals(List.of("mv", "mv2"), works.masters());
+        assertEquals(0, works.flows(Set.of("mv", "v1"), Hands.OFF, List.of()).supply(), 1e-12);
+        double both =
+                works.flows(Set.of("mv", "mv2", "v1"), Hands.OFF, List.of()).supply();
+        assertEquals(flows(works, true, false, 0).supply(), both, 1e-15);
+        assertTrue(works.flows(Set.of("mv", "v2"), Hands.OFF, List.of()).supply() > 1e-5);
+    }
+
+    @Test
+    void handsOpenWhatTheControllerLeavesShut() {
+        Waterworks works = works(fault(Kind.VALVE_STUCK_OPEN, "v2", 0, 0, 0.5, 0));
+        boolean[] none = new boolean[2];
+        Hands zone = Hands.of(List.of("v1"), List.of());
+        assertEquals(0, works.flows(none, false, zone, List.of()).supply(), 1e-12, "no water behind the master valve");
+        Hands both = Hands.of(List.of("v1", "mv"), List.of());
+        double asked = flows(works, true, false, 0).supply();
+        assertEquals(asked, works.flows(none, true, zone, List.of()).supply(), 1e-12);
+        assertEquals(asked, works.flows(none, false, both, List.of()).supply(), 1e-12);
+        WaterFlows stuck = works.flows(none, true, Hands.of(List.of("v2"), List.of()), List.of(0));
+        assertTrue(stuck.zones()[1] > 1e-5);
+        assertEquals(0, stuck.lost(0), "what people want is not lost");
+    }
+
+    @Test
+    void handsShutAnyFittingThatIsNotStuckOpen() {
+        List<Fitting> fittings = fittings(fitting("iso", FittingKind.ISOLATION_VALVE, "z2", 0.5, 2));
+        Waterworks works = works(
+                fittings,
+                fault(Kind.VALVE_PARTLY_SHUT, "iso", 0, 0, 0.5, 60),
+                fault(Kind.VALVE_STUCK_OPEN, "v1", 0, 0, 0.5, 0));
+        boolean[] all = {true, true};
+        for (String each : List.of("meter", "bfp", "mv")) {
+            Hands shut = Hands.of(List.of(), List.of(each));
+            assertEquals(0, works.flows(all, true, shut, List.of()).supply(), 1e-12, each);
+        }
+        Hands iso = Hands.of(List.of(), List.of("iso"));
+        double first = flows(works, true, false, 0).supply();
+        assertEquals(first, works.flows(all, true, iso, List.of()).supply(), 1e-10, "the other zone is cut off");
+        assertEquals(first, works.flows(all, true, iso, List.of(0)).supply(), 1e-10, "half shut before, shut now");
+        Hands valve = Hands.of(List.of("v1"), List.of("v1"));
+        assertEquals(0, works.flows(new boolean[2], true, valve, List.of()).supply(), 1e-12, "shut is stronger");
+        assertTrue(works.flows(new boolean[2], true, valve, List.of(1)).supply() > 1e-5, "stuck stays stuck");
+    }
+
     @Test
     void eachConfigurationIsSolvedOnce() {
         Waterworks works =
