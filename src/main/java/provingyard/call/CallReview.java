@@ -194,8 +194,8 @@ public record CallReview(
     /** The tests that gave most bits away, the worst first; at most two, none where none was worth a word. */
     public List<ReviewedTest> worst() {
         return yours.tests().stream()
-                .filter(t -> t.step().regret() >= ReviewedTest.WORTH_A_WORD)
-                .sorted(Comparator.comparingDouble(t -> -t.step().regret()))
+                .filter(t -> t.givenAway() >= ReviewedTest.WORTH_A_WORD)
+                .sorted(Comparator.comparingDouble(t -> -t.givenAway()))
                 .limit(2)
                 .toList();
     }
@@ -231,12 +231,11 @@ public record CallReview(
     private static boolean isAsked(ReviewedTest test, List<ReviewedTest> tests) {
         return tests.stream()
                 .filter(t -> t.number() < test.number())
-                .anyMatch(t -> t.step().action().equals(test.step().action())
-                        && configuration(t).equals(configuration(test)));
+                .anyMatch(t -> asking(t).equals(asking(test)));
     }
 
-    private static String configuration(ReviewedTest test) {
-        return test.note().test().action().after(test.note().before()).configuration();
+    private static String asking(ReviewedTest test) {
+        return ReviewedTest.asking(test.note().test().action(), test.note().before());
     }
 
     private static List<Integer> oneSided(List<ReviewedTest> tests) {

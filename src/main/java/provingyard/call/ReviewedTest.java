@@ -2,13 +2,17 @@ package provingyard.call;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import provingyard.diagnosis.Action;
 import provingyard.diagnosis.Belief;
 import provingyard.diagnosis.Inquiry;
 import provingyard.diagnosis.Ranked;
 import provingyard.diagnosis.Ranking;
+import provingyard.diagnosis.SiteState;
 import provingyard.diagnosis.Step;
 import provingyard.diagnosis.Trust;
 
@@ -49,7 +53,7 @@ public record ReviewedTest(
         SENSORS;
 
         /** The family of a hypothesis's kind. */
-        static Family of(String kind) {
+        public static Family of(String kind) {
             return switch (kind) {
                 case "none" -> NONE;
                 case "mainlineBreak", "mainlineLeak" -> MAINS;
@@ -100,17 +104,29 @@ public record ReviewedTest(
         return step.kind().judged();
     }
 
+    /** Bits of the best that could be done in its minutes: no more than what was left to be told. */
+    public double best() {
+        return Math.max(step.gain(), Math.min(step.bestBits(), step.before()));
+    }
+
+    /** Bits given away: what the best would have told beyond it, no more than what was left. */
+    public double givenAway() {
+        return best() - step.gain();
+    }
+
     /** A call's notes, looked at afterwards. */
     static List<ReviewedTest> of(Call call, Trust trust) {
         Ranking ranking = new Ranking(call.site(), trust);
         List<ReviewedTest> all = new ArrayList<>();
         List<String> done = new ArrayList<>();
+        Set<String> asked = new HashSet<>();
         double minutes = 0;
         for (int i = 0; i < call.notes().size(); i++) {
             Call.Note note = call.notes().get(i);
             Belief after = i + 1 < call.notes().size() ? call.notes().get(i + 1).prior() : call.belief();
             Inquiry inquiry = new Inquiry(note.prior(), note.before(), done, minutes);
-            all.add(of(note, call.run().steps().get(i), after, inquiry, call.site(), ranking, trust));
+            all.add(of(note, call.run().steps().get(i), after, inquiry, asked, call.site(), ranking, trust));
+            asked.add(asking(note.test().action(), note.before()));
             done.add(note.test().id());
             minutes = note.minute();
         }
@@ -118,7 +134,14 @@ public record ReviewedTest(
     }
 
     private static ReviewedTest of(
-            Call.Note note, Step step, Belief after, Inquiry inquiry, CallSite site, Ranking ranking, Trust trust) {
+            Call.Note note,
+            Step step,
+            Belief after,
+            Inquiry inquiry,
+            Set<String> asked,
+            CallSite site,
+            Ranking ranking,
+            Trust trust) {
         Belief prior = note.prior();
         boolean read = note.reading() != null;
         boolean known = note.test()
@@ -134,20 +157,30 @@ public record ReviewedTest(
                 read ? ReadingRow.sound(prior, after, note.prediction(), note.reading(), trust) : null,
                 families(prior, after),
                 read && !known ? TestSplit.of(prior, note.prediction(), trust) : null,
-                better(step, inquiry, site, ranking, trust));
+                better(step, inquiry, asked, site, ranking, trust));
     }
 
-    private static Optional<Better> better(Step step, Inquiry inquiry, CallSite site, Ranking ranking, Trust trust) {
+    private static Optional<Better> better(
+            Step step, Inquiry inquiry, Set<String> asked, CallSite site, Ranking ranking, Trust trust) {
         if (!step.kind().judged() || step.regret() < WORTH_A_WORD) {
             return Optional.empty();
         }
-        Optional<Ranked> best = ranking.of(inquiry).stream().findFirst();
+        // A number read again under the same conditions has fresh noise, but nobody would call that a better test.
+        Optional<Ranked> best = ranking.of(inquiry).stream()
+                .filter(r -> !asked.contains(asking(r.action(), inquiry.state())))
+                .findFirst();
         return best.filter(b -> !b.action().id().equals(step.action()))
+                .filter(b -> (b.rate() - step.gain() / step.minutes()) * step.minutes() >= WORTH_A_WORD)
                 .map(b -> new Better(
                         site.test(b.action().id()).orElseThrow(),
                         b.gain(),
                         b.minutes(),
                         TestSplit.of(inquiry.belief(), site.predict(b.action(), inquiry.state()), trust)));
+    }
+
+    /** A test together with the conditions that its reading is taken under. */
+    static String asking(Action action, SiteState before) {
+        return action.id() + "|" + action.after(before).configuration();
     }
 
     private static Map<Family, Change> families(Belief before, Belief after) {

@@ -34,8 +34,7 @@ final class CallDebriefCommit extends VBox {
         this.words = words;
         this.onSaid = onSaid;
         setId("call-commit");
-        getStyleClass().addAll("sheet", "commit");
-        setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
+        getStyleClass().add("commit");
         FlowPane choices = new FlowPane(8, 8);
         choices.setPrefWrapLength(600);
         for (Call.Note note : call.notes()) {

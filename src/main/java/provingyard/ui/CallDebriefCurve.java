@@ -18,6 +18,7 @@ import provingyard.scenario.Point;
 final class CallDebriefCurve {
 
     private static final double TALL = 150;
+    private static final double TOP = 18;
     private static final double LEFT = 26;
     private static final double BELOW = 34;
 
@@ -75,7 +76,7 @@ final class CallDebriefCurve {
     }
 
     private static double y(double value, double most) {
-        return 8 + (TALL - 8) * (1 - value / most);
+        return TOP + (TALL - TOP) * (1 - value / most);
     }
 
     private void axes(Surface s, double right, double minutes, double bits) {

@@ -69,7 +69,7 @@ final class CallDebriefRows {
         GridPane grid = new GridPane();
         grid.getStyleClass().add("call-debrief-rows");
         grid.getColumnConstraints()
-                .setAll(share(34, HPos.LEFT), share(32, HPos.LEFT), share(13, HPos.LEFT), share(21, HPos.RIGHT));
+                .setAll(share(31, HPos.LEFT), share(27, HPos.LEFT), share(13, HPos.LEFT), share(29, HPos.RIGHT));
         grid.addRow(
                 0,
                 head("review.explain.if"),
@@ -130,7 +130,7 @@ final class CallDebriefRows {
 
     private Node name(ReadingRow row) {
         Label label = new Label(sayings.suspect(row.classes()));
-        label.getStyleClass().add("strong");
+        label.getStyleClass().addAll("strong", "call-debrief-name");
         label.setWrapText(true);
         label.setMinHeight(Region.USE_PREF_SIZE);
         if (row.classes().stream().anyMatch(truth::contains)) {

@@ -15,8 +15,10 @@ import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.ProgressBar;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextInputControl;
+import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
@@ -29,6 +31,7 @@ import javafx.util.Duration;
 import provingyard.call.Call;
 import provingyard.call.CallReview;
 import provingyard.call.ReviewedTest;
+import provingyard.diagnosis.Action;
 import provingyard.diagnosis.Belief;
 import provingyard.picture.Theme;
 
@@ -50,7 +53,11 @@ final class CallDebriefScreen extends BorderPane {
     }
 
     private static final double LEFT_EM = 35.7;
-    private static final double LEFT_SHARE = 0.37;
+
+    /** em that the right column takes at most; the plan takes the rest, up to a share of the window. */
+    private static final double RIGHT_EM = 75;
+
+    private static final double LEFT_SHARE = 0.45;
     private static final double BESIDE_FROM = 84;
     private static final Duration STEP = Duration.seconds(1.6);
 
@@ -123,7 +130,7 @@ final class CallDebriefScreen extends BorderPane {
                     default -> null;
                 };
         boolean shown = model.stateProperty().get().revealed();
-        if (action != null && (shown || e.getCode() == javafx.scene.input.KeyCode.ESCAPE)) {
+        if (action != null && (shown || e.getCode() == KeyCode.ESCAPE)) {
             action.run();
             e.consume();
         }
@@ -175,9 +182,11 @@ final class CallDebriefScreen extends BorderPane {
             commit.take(draft);
         }
         VBox sheet = new VBox(new FittingScroll(commit, FittingScroll.BAR));
-        sheet.setAlignment(Pos.CENTER);
-        sheet.setPadding(new Insets(16));
-        setCenter(sheet);
+        sheet.getStyleClass().add("sheet");
+        sheet.setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
+        StackPane middle = new StackPane(sheet);
+        middle.setPadding(new Insets(16));
+        setCenter(middle);
         Platform.runLater(() -> {
             if (commit != null && getScene() != null) {
                 commit.focusFirst();
@@ -186,7 +195,7 @@ final class CallDebriefScreen extends BorderPane {
     }
 
     private Node waiting(CallDebriefModel.Stage stage) {
-        javafx.scene.control.ProgressBar bar = new javafx.scene.control.ProgressBar();
+        ProgressBar bar = new ProgressBar();
         bar.setPrefWidth(160);
         Label label = new Label(sayings.say(
                 stage == CallDebriefModel.Stage.REFERENCE ? "review.wait.reference" : "review.wait.review"));
@@ -244,7 +253,7 @@ final class CallDebriefScreen extends BorderPane {
                 sayings.whole(Math.rint(clock())),
                 experts ? sayings.suspect(way().stated()) : sayings.outcome(state.review())));
         watch.setText(sayings.say(experts ? "review.unwatch" : "review.watch"));
-        fork.setText(sayings.say("review.fork", Math.max(1, at.get())));
+        fork.setText(sayings.say("review.fork", forked()));
         fork.setDisable(experts);
     }
 
@@ -299,7 +308,8 @@ final class CallDebriefScreen extends BorderPane {
     private Node both(VBox left, VBox right) {
         ScrollPane leftScroll = scroll(left);
         ScrollPane rightScroll = scroll(right);
-        double width = Math.round(Math.max(LEFT_EM * em, LEFT_SHARE * getWidth()));
+        double width =
+                Math.round(Math.max(LEFT_EM * em, Math.min(LEFT_SHARE * getWidth(), getWidth() - RIGHT_EM * em)));
         leftScroll.setMinWidth(width);
         leftScroll.setPrefWidth(width);
         left.setPadding(new Insets(0, 10, 16, 4));
@@ -417,12 +427,16 @@ final class CallDebriefScreen extends BorderPane {
         }
         List<ReviewedTest> tests = way().tests();
         ReviewedTest test = at.get() == 0 ? null : tests.get(at.get() - 1);
-        Belief belief = test == null ? tests.get(0).note().prior() : test.after();
+        Belief belief = test == null ? Belief.before(review().site().hypotheses()) : test.after();
         plan.show(new CallDebriefPlan.Moment(belief, test, test == null ? "" : pin(test)));
         if (test == null) {
             Label name = new Label(sayings.say("review.explain.start"));
             name.getStyleClass().add("section-title");
-            explained.getChildren().setAll(name);
+            Label likely = new Label(sayings.start(belief));
+            likely.getStyleClass().add("ink2");
+            likely.setWrapText(true);
+            likely.setMinHeight(Region.USE_PREF_SIZE);
+            explained.getChildren().setAll(name, likely);
         } else {
             explained.getChildren().setAll(new CallDebriefRows(sayings, review().truth(), theme).of(test));
         }
@@ -460,15 +474,24 @@ final class CallDebriefScreen extends BorderPane {
         if (experts) {
             playing.playFromStart();
         } else {
-            at.set(1);
+            at.set(Math.min(1, way().tests().size()));
         }
         scrub.requestFocus();
     }
 
     private void fork() {
         if (!experts) {
-            acts.fork(model.call().fork(Math.max(1, at.get()) - 1));
+            acts.fork(model.call().fork(forked() - 1));
         }
+    }
+
+    /** The test that a fork begins with: the one looked at, the last one before the repair where that is looked at. */
+    private int forked() {
+        long before = review().yours().tests().stream()
+                .takeWhile(
+                        t -> t.step().kind() != Action.Kind.REPAIR && t.step().kind() != Action.Kind.VERIFY)
+                .count();
+        return (int) Math.min(Math.max(1, at.get()), Math.max(1, before));
     }
 
     /** As far as the debrief came. */

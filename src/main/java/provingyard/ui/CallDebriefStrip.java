@@ -1,6 +1,7 @@
 package provingyard.ui;
 
 import java.util.List;
+import java.util.stream.DoubleStream;
 import javafx.beans.property.IntegerProperty;
 import javafx.geometry.Pos;
 import javafx.scene.canvas.Canvas;
@@ -28,10 +29,15 @@ final class CallDebriefStrip extends Region {
     private static final double TALL = 118;
     private static final double AXIS = 26;
 
-    /** px of a column from which its test is named. */
-    private static final double NAMED = 82;
+    /** px of a column beside a name: its sign and air. */
+    private static final double BESIDE = 36;
 
-    private static final double WIDEST = 104;
+    private static final double WIDEST = 120;
+
+    /** What came out is drawn up to this times the best bits above and below 0, further off as an arrow with its number. */
+    private static final double OVER = 1.6;
+
+    private static final double UNDER = 0.6;
 
     private final CallDebriefWords sayings;
     private final List<ReviewedTest> tests;
@@ -42,8 +48,6 @@ final class CallDebriefStrip extends Region {
     private final HBox columns = new HBox();
     private final double top;
     private final double bottom;
-    /** px of a column that the captions were made for. */
-    private double captioned;
 
     CallDebriefStrip(
             CallDebriefWords sayings, List<ReviewedTest> tests, IntegerProperty at, Theme theme, double lettering) {
@@ -52,25 +56,23 @@ final class CallDebriefStrip extends Region {
         this.at = at;
         this.theme = theme;
         this.lettering = lettering;
-        top = Math.max(
-                1,
-                tests.stream()
-                        .map(ReviewedTest::step)
-                        .mapToDouble(CallDebriefStrip::most)
-                        .max()
-                        .orElse(1));
-        bottom = Math.min(
-                0, tests.stream().mapToDouble(t -> t.step().realised()).min().orElse(0));
+        double best = tests.stream().mapToDouble(ReviewedTest::best).max().orElse(1);
+        double highest = realised().max().orElse(0);
+        double lowest = realised().min().orElse(0);
+        top = Math.max(0.5, Math.max(best, Math.min(highest, OVER * best)));
+        bottom = Math.min(0, Math.max(lowest, -UNDER * best));
         canvas.setMouseTransparent(true);
         tests.forEach(t -> columns.getChildren().add(column(t)));
         getChildren().addAll(columns, canvas);
         setMinWidth(0);
         at.addListener((o, was, is) -> chosen());
+        // Not while laying out: what is put into a button then is drawn a pulse late.
+        widthProperty().addListener(o -> captions());
         chosen();
     }
 
-    private static double most(Step step) {
-        return Math.max(step.realised(), Math.max(step.gain(), step.bestBits()));
+    private DoubleStream realised() {
+        return tests.stream().mapToDouble(t -> t.step().realised());
     }
 
     private ToggleButton column(ReviewedTest test) {
@@ -97,7 +99,7 @@ final class CallDebriefStrip extends Region {
                         name,
                         minutes,
                         sayings.bits(step.gain()),
-                        sayings.bits(step.bestBits()),
+                        sayings.bits(test.best()),
                         sayings.bits(step.realised()))
                 : sayings.say("review.strip.unjudged", test.number(), name, minutes);
     }
@@ -129,11 +131,7 @@ final class CallDebriefStrip extends Region {
             button.setMinSize(each, height);
             button.setPrefSize(each, height);
             button.setMaxSize(each, height);
-            if (each != captioned) {
-                button.setGraphic(caption(tests.get(i), each, height));
-            }
         }
-        captioned = each;
         columns.layout();
         canvas.setWidth(getWidth());
         canvas.setHeight(TALL);
@@ -144,26 +142,53 @@ final class CallDebriefStrip extends Region {
         return Math.floor(Math.min(WIDEST * lettering, (getWidth() - AXIS) / Math.max(1, tests.size())));
     }
 
+    private void captions() {
+        double each = each();
+        for (int i = 0; i < tests.size(); i++) {
+            ((ToggleButton) columns.getChildren().get(i))
+                    .setGraphic(caption(tests.get(i), each, computePrefHeight(getWidth())));
+        }
+    }
+
     private Region caption(ReviewedTest test, double width, double height) {
         IconNode icon = CallDebriefSigns.of(test.note().test());
-        boolean named = width >= NAMED * lettering;
-        Label name = new Label(named ? sayings.name(test.note().test()) : "", icon);
+        boolean named = widest() <= width;
+        Label name = new Label(named ? sayings.brief(test.note().test()) : "", icon);
         name.getStyleClass().addAll("strong", "small");
         name.setMaxWidth(width - 8);
         name.setGraphicTextGap(5);
-        Label below = new Label(
-                named
-                        ? sayings.say(
-                                "review.strip.test",
-                                test.number(),
-                                sayings.wholeMinutes(test.step().minutes()))
-                        : Integer.toString(test.number()));
+        name.setAlignment(Pos.CENTER);
+        if (!named) {
+            name.setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
+        }
+        String alone = test.number() + ", " + sayings.wholeMinutes(test.step().minutes());
+        Label below = new Label(named ? below(test) : alone);
         below.getStyleClass().addAll("small", "ink2");
         VBox box = new VBox(2, name, below);
         box.setAlignment(Pos.BOTTOM_CENTER);
         box.setMinSize(width - 4, height - 8);
         box.setMaxSize(width - 4, height - 8);
         return box;
+    }
+
+    /** px of the widest caption: where a column has less, signs and numbers stand alone. */
+    private double widest() {
+        Surface s = new CanvasSurface(canvas.getGraphicsContext2D());
+        double size = 12 * lettering;
+        double widest = 0;
+        for (ReviewedTest test : tests) {
+            double name = s.textWidth(sayings.brief(test.note().test()), FontRole.STRONG, size) + BESIDE;
+            double below = s.textWidth(below(test), FontRole.TEXT, size) + BESIDE / 3;
+            widest = Math.max(widest, Math.max(name, below));
+        }
+        return widest;
+    }
+
+    private String below(ReviewedTest test) {
+        return sayings.say(
+                "review.strip.test",
+                test.number(),
+                sayings.wholeMinutes(test.step().minutes()));
     }
 
     private double y(double bits) {
@@ -177,14 +202,14 @@ final class CallDebriefStrip extends Region {
         Surface s = new CanvasSurface(g);
         double each = each();
         double right = AXIS + each * tests.size();
-        double step = top - bottom > 4 ? 2 : 1;
+        double step = top - bottom > 4 ? 2 : top - bottom > 1.2 ? 1 : 0.5;
         for (double b = Math.ceil(bottom / step) * step; b <= top; b += step) {
             if (b != 0) {
                 s.stroke(Path.segment(AXIS, y(b), right, y(b)), Pen.of(theme.at(Tone.HAIRLINE), 1));
             }
             TextStyle number =
                     TextStyle.of(FontRole.TEXT, 12, theme.at(Tone.INK_2)).end();
-            s.text(b < 0 ? "\u2212" + (int) -b : Integer.toString((int) b), AXIS - 6, y(b) + 4, number);
+            s.text(sayings.bits(b), AXIS - 6, y(b) + 4, number);
         }
         for (int i = 0; i < tests.size(); i++) {
             bar(s, tests.get(i), AXIS + (i + 0.5) * each, Math.min(42, each * 0.42));
@@ -202,7 +227,7 @@ final class CallDebriefStrip extends Region {
             return;
         }
         double left = x - width / 2 - 5;
-        double best = Math.max(step.bestBits(), step.gain());
+        double best = test.best();
         s.fill(Path.rectangle(left, y(best), width, y(0) - y(best)), theme.at(Tone.SHEET));
         s.fill(Path.rectangle(left, y(step.gain()), width, y(0) - y(step.gain())), theme.at(Tone.BELIEF));
         s.stroke(
@@ -213,9 +238,20 @@ final class CallDebriefStrip extends Region {
         } else if (test.better().isPresent() && step.share() < 0.5) {
             Icons.get("caution").draw(s, left + width / 2, sign(step, best), 15, theme.at(Tone.CAUTION));
         }
-        double dot = left + width + 9;
-        s.fill(Path.circle(dot, y(step.realised()), 4.6), theme.at(Tone.SHEET));
-        s.stroke(Path.circle(dot, y(step.realised()), 4.6), Pen.of(ink, 2));
+        cameOut(s, step.realised(), left + width + 9);
+    }
+
+    private void cameOut(Surface s, double bits, double x) {
+        Colour ink = theme.at(Tone.INK);
+        double y = y(Math.max(bottom, Math.min(top, bits)));
+        if (bits <= top + 1e-9 && bits >= bottom - 1e-9) {
+            s.fill(Path.circle(x, y, 4.6), theme.at(Tone.SHEET));
+            s.stroke(Path.circle(x, y, 4.6), Pen.of(ink, 2));
+            return;
+        }
+        int up = bits > top ? -1 : 1;
+        s.fill(Path.svg("M-5 0H5L0 " + 7 * up + "Z").mapped(1, 1, x, y - 2 * up), ink);
+        s.text(sayings.bits(bits), x + 8, y + 4, TextStyle.of(FontRole.STRONG, 12, ink));
     }
 
     /** Above the filled part, within the outline where there is room. */

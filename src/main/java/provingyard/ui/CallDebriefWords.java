@@ -2,7 +2,9 @@ package provingyard.ui;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import provingyard.call.CallMap;
 import provingyard.call.CallReview;
@@ -13,6 +15,7 @@ import provingyard.call.ReadingRow;
 import provingyard.call.ReviewedTest;
 import provingyard.call.TestSplit;
 import provingyard.diagnosis.Action;
+import provingyard.diagnosis.Belief;
 import provingyard.diagnosis.Hazard;
 import provingyard.diagnosis.Reading;
 import provingyard.quantity.Display;
@@ -39,6 +42,9 @@ final class CallDebriefWords {
 
     /** Share of the yard's half about its middle that has no side. */
     private static final double MIDDLE = 0.25;
+
+    /** Bits below which only that is said. */
+    private static final double LITTLE = 0.01;
 
     /** Minutes by which two tests take about the same. */
     private static final double ABOUT = 1;
@@ -81,8 +87,24 @@ final class CallDebriefWords {
         String key = "review.test." + test.kind();
         return capital(
                 has(key)
-                        ? say(key, place(test.target()))
+                        ? say(key, aim(test.target()))
                         : say("review.tool." + test.tool().name()));
+    }
+
+    /** What is done in a test, without where. */
+    String brief(FieldTest test) {
+        String key = "review.test." + test.kind();
+        String text = has(key) ? say(key, "") : say("review.tool." + test.tool().name());
+        return capital(text.replaceAll("^[,: ]+|[,: ]+$", ""));
+    }
+
+    /** What a test is about, as short as can be. */
+    private String aim(String target) {
+        return map.mains().stream()
+                .filter(m -> m.repairClass().equals(target))
+                .findFirst()
+                .map(m -> say("review.runPart", runs.indexOf(m.pipe()) + 1, wholeLength(m.from()), length(m.to())))
+                .orElseGet(() -> place(target));
     }
 
     /** What a finding or a suspect is, with its place. */
@@ -210,6 +232,9 @@ final class CallDebriefWords {
     }
 
     String bits(double bits) {
+        if (bits > 0 && bits < LITTLE) {
+            return say("review.little", display().plain(LITTLE, 2));
+        }
         return display().plain(bits, Math.abs(bits) < 1 ? 2 : 1);
     }
 
@@ -323,6 +348,21 @@ final class CallDebriefWords {
         return String.join(" ", all);
     }
 
+    /** What is likely before any test: families of faults, the likeliest first. */
+    String start(Belief belief) {
+        Map<ReviewedTest.Family, Double> sums = new EnumMap<>(ReviewedTest.Family.class);
+        for (int h = 0; h < belief.hypotheses().size(); h++) {
+            ReviewedTest.Family family =
+                    ReviewedTest.Family.of(belief.hypotheses().get(h).kind());
+            sums.merge(family, belief.probability(h), Double::sum);
+        }
+        List<String> parts = sums.entrySet().stream()
+                .sorted(Comparator.comparingDouble(e -> -e.getValue()))
+                .map(e -> say("review.family." + e.getKey().name()) + " " + percent(e.getValue()))
+                .toList();
+        return say("review.explain.prior", String.join(", ", parts));
+    }
+
     private String unread(ReviewedTest test) {
         Action.Kind kind = test.step().kind();
         return say(
@@ -392,15 +432,11 @@ final class CallDebriefWords {
         ReviewedTest most = worst.get(0);
         double given = review.yours().tests().stream()
                 .filter(t -> t.number() == test)
-                .mapToDouble(t -> t.step().regret())
+                .mapToDouble(ReviewedTest::givenAway)
                 .findFirst()
                 .orElse(0);
         return most.number() == test
                 ? say("review.said.worst", bits(given))
-                : say(
-                        "review.said.other",
-                        bits(given),
-                        most.number(),
-                        bits(most.step().regret()));
+                : say("review.said.other", bits(given), most.number(), bits(most.givenAway()));
     }
 }

@@ -157,7 +157,10 @@ class CallReviewTest {
                 EPS);
         List<ReviewedTest> worst = unsafe.worst();
         assertEquals(2, worst.size());
-        assertTrue(worst.get(0).step().regret() >= worst.get(1).step().regret());
+        assertTrue(worst.get(0).givenAway() >= worst.get(1).givenAway());
+        assertTrue(worst.get(0).best() <= worst.get(0).step().before() + EPS, "no test tells more than is left");
+        ReviewedTest again = lucky.yours().tests().get(2);
+        assertFalse(again.better().orElseThrow().test().id().equals("readMeter"), "the meter was read a test before");
         assertTrue(good.worst().isEmpty(), good.worst().toString());
         assertTrue(good.yours().tests().stream().allMatch(t -> t.better().isEmpty()));
     }
@@ -207,6 +210,15 @@ class CallReviewTest {
     void aCallWithoutAFindingIsNotReviewed() {
         Call call = LivedCalls.begun();
         assertThrows(IllegalStateException.class, () -> CallReview.of(call, reference, Trust.USUAL));
+    }
+
+    @Test
+    void aCallWithoutATestIsReviewed() {
+        CallReview review = CallReview.of(LivedCalls.untested(), reference, Trust.USUAL);
+        assertEquals(List.of(), review.yours().tests());
+        assertEquals(0, review.yours().minutes());
+        assertEquals(Set.of(Remark.STOPPED_EARLY), remarks(review));
+        assertTrue(review.score().total() < 10, review.score().toString());
     }
 
     @Test

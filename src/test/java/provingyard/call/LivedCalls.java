@@ -1,17 +1,12 @@
 package provingyard.call;
 
-import java.time.LocalTime;
 import java.util.List;
+import provingyard.diagnosis.Move;
 import provingyard.diagnosis.Policies;
-import provingyard.diagnosis.ServiceRun;
+import provingyard.diagnosis.Policy;
 import provingyard.diagnosis.Trust;
 import provingyard.scenario.FaultPlan;
 import provingyard.scenario.FaultPlan.Kind;
-import provingyard.scenario.Scenario;
-import provingyard.scenario.ServiceCall;
-import provingyard.scenario.Sites;
-import provingyard.scenario.Text;
-import provingyard.scenario.Work;
 
 /** The clinic with a leaking main as a service call, gone about well, luckily and unsafely. */
 public final class LivedCalls {
@@ -25,25 +20,30 @@ public final class LivedCalls {
 
     private LivedCalls() {}
 
-    /** The clinic; its one deal is the leak. Made ready once, since its solves are kept. */
+    /** The clinic, on which the leak may be. Made ready once, since its solves are kept. */
     public static synchronized CallSite clinic() {
         if (clinic == null) {
-            clinic = CallSite.of(called(Sites.open("quillback-clinic").orThrow(), List.of(LEAK)));
+            clinic = CallSites.of("quillback-clinic", 20, List.of(LEAK));
         }
         return clinic;
     }
 
     public static Call begun() {
-        return Call.begin(clinic(), Deal.of(clinic(), 0), SEED);
+        return Call.begin(clinic(), new Deal(0, Case.of(clinic().authored(0))), SEED);
     }
 
-    /** Water off first, then the reference's tests but one idle look, and its finding. */
+    /** The best test each time, with the water shut after the first, and what the evidence then says. */
     public static Call good() {
         Call call = begun();
-        ServiceRun run = Judge.play(clinic(), call.deal(), Policies.best(clinic(), Trust.USUAL), SEED);
-        call.act(run.steps().get(0).action());
-        call.act("makeSafe");
-        run.steps().stream().skip(1).forEach(s -> call.act(s.action()));
+        Policy best = new Prudent(clinic(), Policies.best(clinic(), Trust.USUAL));
+        Move move = best.next(call.run().inquiry());
+        while (move instanceof Move.Do act) {
+            call.act(act.action().id());
+            if (call.notes().size() == 1) {
+                call.act("makeSafe");
+            }
+            move = best.next(call.run().inquiry());
+        }
         call.state(new Call.Finding(call.belief().leading(), 0.9));
         return call;
     }
@@ -68,31 +68,10 @@ public final class LivedCalls {
         return call;
     }
 
-    private static Scenario called(Scenario s, List<FaultPlan> faults) {
-        Text complaint = new Text("The bill has doubled.", "La factura se duplicó.");
-        FaultPlan.When arrives = new FaultPlan.When(20, LocalTime.of(8, 0));
-        ServiceCall call = new ServiceCall(complaint, List.of(), List.of(), arrives, List.of(List.of(0)), List.of());
-        return new Scenario(
-                s.format(),
-                s.id(),
-                s.title(),
-                s.subtitle(),
-                Work.SERVICE_CALL,
-                s.level(),
-                s.lesson(),
-                s.place(),
-                s.season(),
-                s.weather(),
-                s.catalogue(),
-                s.yard(),
-                s.plumbing(),
-                s.schedule(),
-                s.kit(),
-                faults,
-                s.locks(),
-                s.costs(),
-                s.setUps(),
-                call,
-                s.remarks());
+    /** States something at once. */
+    public static Call untested() {
+        Call call = begun();
+        call.state(new Call.Finding(Suspects.NONE, 0.5));
+        return call;
     }
 }

@@ -79,7 +79,8 @@ class CallModelTest {
         FieldTest run = site.test("runZone:zone-3").orElseThrow();
         assertEquals(site.place("zone-3"), model.place(run));
         assertEquals(
-                List.of("runZone:zone-3", "openByHand:zone-3", "walkZone:zone-3"), model.beside("walkZone:zone-3"));
+                List.of("runZone:zone-3", "openByHand:zone-3", "catchCans:zone-3", "walkZone:zone-3"),
+                model.beside("walkZone:zone-3"));
     }
 
     @Test
