@@ -187,6 +187,14 @@ public final class Call {
         return note;
     }
 
+    /** What would be unsafe about the repair of what was stated now; empty before the finding. */
+    public Set<Hazard> repairHazards() {
+        return finding == null
+                ? Set.of()
+                : SafetyGates.breaches(
+                        Mending.repair(site, finding.repairClass()).action(), state());
+    }
+
     /**
      * Repairs what was stated, whatever is really wrong.
      *

@@ -2,9 +2,11 @@ package provingyard.ui;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleSupplier;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.layout.HBox;
@@ -12,6 +14,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import javafx.util.StringConverter;
 import provingyard.call.Call;
 import provingyard.diagnosis.Hazard;
 
@@ -21,20 +24,30 @@ final class CallCard extends HBox {
     /** Tests at one place that can be chosen from beside the title. */
     private static final int FEW = 3;
 
+    /** Width in em under which the buttons stand below the text. */
+    private static final double NARROW = 40;
+
+    /** Lines of text before it scrolls in a narrow card. */
+    private static final double LINES = 9;
+
     private final CallModel model;
     private final Words words;
     private final CallWords texts;
+    private final DoubleSupplier em;
     private final Runnable end;
     private final Runnable away;
+    private boolean narrow;
 
     /**
      * A card.
      *
+     * @param em px of the window's letters
      * @param end leads on to the debrief
      * @param away gives the keys back to the yard
      */
-    CallCard(CallModel model, Words words, CallWords texts, Runnable end, Runnable away) {
+    CallCard(CallModel model, Words words, CallWords texts, DoubleSupplier em, Runnable end, Runnable away) {
         super(16);
+        this.em = em;
         this.model = model;
         this.words = words;
         this.texts = texts;
@@ -50,12 +63,22 @@ final class CallCard extends HBox {
         model.toldProperty().addListener(o -> refresh());
         model.toolProperty().addListener(o -> refresh());
         words.follow(this, this::refresh);
+        widthProperty().addListener(o -> {
+            if (narrow != isNarrow()) {
+                refresh();
+            }
+        });
         refresh();
+    }
+
+    private boolean isNarrow() {
+        return getWidth() > 0 && getWidth() < NARROW * em.getAsDouble();
     }
 
     private void refresh() {
         boolean focused = getScene() != null && isWithin(getScene().getFocusOwner());
         getChildren().clear();
+        narrow = isNarrow();
         CallModel.Now now = model.nowProperty().get();
         if (model.busyProperty().get()) {
             busy();
@@ -70,9 +93,32 @@ final class CallCard extends HBox {
         } else {
             sentence("hand", words.say("call.chooseTool"), words.say("call.chooseToolWhy"));
         }
+        if (narrow) {
+            stack();
+        }
         if (focused) {
             focusMain();
         }
+    }
+
+    /** Large letters: the text above, which scrolls where it is long, the buttons below. */
+    private void stack() {
+        VBox column = new VBox(10);
+        HBox.setHgrow(column, Priority.ALWAYS);
+        HBox acts = new HBox(10);
+        acts.setAlignment(Pos.CENTER_RIGHT);
+        for (Node node : List.copyOf(getChildren())) {
+            if (node instanceof Button) {
+                acts.getChildren().add(node);
+            } else if (node instanceof VBox told) {
+                FittingScroll scroll = new FittingScroll(told, FittingScroll.BAR);
+                scroll.setMaxHeight(LINES * 1.4 * em.getAsDouble());
+                column.getChildren().add(scroll);
+            }
+        }
+        column.getChildren().add(acts);
+        acts.setMinHeight(acts.getChildren().isEmpty() ? 0 : Region.USE_PREF_SIZE);
+        getChildren().setAll(column);
     }
 
     private boolean isWithin(Node node) {
@@ -85,7 +131,7 @@ final class CallCard extends HBox {
 
     /** Puts the keys on what the card is for. */
     void focusMain() {
-        for (String id : List.of("#call-do", "#call-go-on", "#call-repair", "#call-verify", "#call-end")) {
+        for (String id : List.of("#call-do", "#call-go-on", "#call-ask", "#call-repair", "#call-verify", "#call-end")) {
             Node node = lookup(id);
             if (node != null && !node.isDisabled()) {
                 node.requestFocus();
@@ -114,7 +160,9 @@ final class CallCard extends HBox {
         VBox told = told(texts.name(offer.test()), cost(offer) + " " + texts.does(offer.test()));
         caution(offer).ifPresent(told.getChildren()::add);
         List<String> beside = model.beside(offer.test().id());
-        if (beside.size() > FEW) {
+        if (beside.size() > 1 && narrow) {
+            told.getChildren().add(0, list(beside, offer.test().id()));
+        } else if (beside.size() > FEW) {
             told.getChildren().add(0, choices(beside, offer.test().id()));
             told.setSpacing(4);
         } else if (beside.size() > 1) {
@@ -148,12 +196,41 @@ final class CallCard extends HBox {
         return new Segments<>("call-choice", choices, now, model::choose);
     }
 
+    private ComboBox<String> list(List<String> ids, String now) {
+        ComboBox<String> box = new ComboBox<>();
+        box.setId("call-choice");
+        box.setMaxWidth(Double.MAX_VALUE);
+        box.setConverter(new StringConverter<>() {
+            @Override
+            public String toString(String id) {
+                return id == null ? "" : texts.brief(model.site().test(id).orElseThrow());
+            }
+
+            @Override
+            public String fromString(String text) {
+                throw new UnsupportedOperationException("nobody types here");
+            }
+        });
+        box.getItems().setAll(ids);
+        box.setValue(now);
+        box.setAccessibleText(words.say("call.choosePlace"));
+        box.setOnAction(e -> javafx.application.Platform.runLater(() -> model.choose(box.getValue())));
+        return box;
+    }
+
     private String cost(CallModel.Offer offer) {
         String minutes = texts.minutes(offer.minutes());
         double litres = model.litresOf(offer);
         return litres >= 0.5
                 ? words.say("call.cost", minutes, texts.litres(litres))
                 : words.say("call.costMinutes", minutes);
+    }
+
+    private Node caution(java.util.Set<Hazard> hazards) {
+        List<String> rules = new ArrayList<>();
+        hazards.forEach(h -> rules.add(texts.diagnosis(h.ruleKey())));
+        rules.add(texts.diagnosis(Hazard.LOCAL_RULES));
+        return warning(String.join(" ", rules));
     }
 
     private java.util.Optional<Node> caution(CallModel.Offer offer) {
@@ -163,10 +240,7 @@ final class CallCard extends HBox {
         if (offer.hazards().isEmpty()) {
             return java.util.Optional.empty();
         }
-        List<String> rules = new ArrayList<>();
-        offer.hazards().forEach(h -> rules.add(texts.diagnosis(h.ruleKey())));
-        rules.add(texts.diagnosis(Hazard.LOCAL_RULES));
-        return java.util.Optional.of(warning(String.join(" ", rules)));
+        return java.util.Optional.of(caution(offer.hazards()));
     }
 
     private static Node warning(String text) {
@@ -210,20 +284,34 @@ final class CallCard extends HBox {
                     case REPAIRED -> words.say("call.thenVerify");
                     default -> verified(now);
                 };
-        getChildren().addAll(sign("flag"), told(stated, next, ""));
+        VBox told = told(stated, next, "");
+        getChildren().addAll(sign("flag"), told);
         boolean last = now.stage() != CallModel.Stage.REPAIRED && !model.mayRepair();
         Button finish = button("call-end", "call.end", last);
         finish.setOnAction(e -> end.run());
         getChildren().add(finish);
         if (model.mayRepair()) {
-            Button repair = button("call-repair", "call.repair", true);
-            repair.setOnAction(e -> model.repair());
-            getChildren().add(repair);
+            repair(now, told);
         }
         if (now.stage() == CallModel.Stage.REPAIRED) {
             Button verify = button("call-verify", "call.verify", true);
             verify.setOnAction(e -> model.verify());
             getChildren().add(verify);
+        }
+    }
+
+    private void repair(CallModel.Now now, VBox told) {
+        boolean unsafe = !now.repairHazards().isEmpty();
+        if (unsafe) {
+            told.getChildren().add(caution(now.repairHazards()));
+            Button ask = button("call-ask", "call.ask", model.guided());
+            ask.setOnAction(e -> model.askForMarks());
+            getChildren().add(ask);
+        }
+        if (!unsafe || !model.guided()) {
+            Button repair = button("call-repair", unsafe ? "call.doAnyway" : "call.repair", true);
+            repair.setOnAction(e -> model.repair());
+            getChildren().add(repair);
         }
     }
 

@@ -76,6 +76,7 @@ final class CallModel {
      * @param metered whether the trainee has read what runs away while nothing is used
      * @param marked whether buried lines are marked
      * @param safe whether the water is shut where it comes onto the site
+     * @param repairHazards what would be unsafe about the repair now
      */
     record Now(
             Stage stage,
@@ -88,7 +89,8 @@ final class CallModel {
             List<Call.Note> notes,
             Belief belief,
             Map<String, Offer> offers,
-            Call.Finding finding) {
+            Call.Finding finding,
+            Set<Hazard> repairHazards) {
 
         /** The note of a test that was done last, if one was. */
         Optional<Call.Note> last() {
@@ -331,9 +333,17 @@ final class CallModel {
         return now.get().stage() == Stage.STATED && !finding.repairClass().equals("none") && !busy.get();
     }
 
+    /** Has buried lines marked before a repair digs. */
+    void askForMarks() {
+        if (mayRepair() && !now.get().marked() && now.get().offers().containsKey("locate")) {
+            run(() -> call.act("locate"));
+        }
+    }
+
     /** Repairs what was stated. */
     void repair() {
-        if (mayRepair()) {
+        boolean safe = mode == Mode.EXAM || now.get().repairHazards().isEmpty();
+        if (mayRepair() && safe) {
             run(call::repair);
         }
     }
@@ -385,7 +395,8 @@ final class CallModel {
                 List.copyOf(call.notes()),
                 call.belief(),
                 offers,
-                call.finding().orElse(null));
+                call.finding().orElse(null),
+                call.repairHazards());
     }
 
     private static boolean readsWhatRunsAway(Call.Note note) {
@@ -398,6 +409,7 @@ final class CallModel {
         if (call.finding().isEmpty()) {
             return Stage.TESTING;
         }
+        // Marks may be asked for between finding and repair.
         String last = call.notes().isEmpty()
                 ? ""
                 : call.notes().get(call.notes().size() - 1).test().kind();

@@ -48,6 +48,8 @@ final class CallOpening extends StackPane implements Progress {
     private final ProgressBar bar = new ProgressBar();
     private final Button begin = new Button();
     private final VBox sheet = new VBox(12);
+    private final VBox told = new VBox(12);
+    private final HBox foot = new HBox(10);
     private CallModel.Mode mode = CallModel.Mode.GUIDED;
     private Ready ready;
     private volatile boolean cancelled;
@@ -84,20 +86,22 @@ final class CallOpening extends StackPane implements Progress {
         words.bind(begin.textProperty(), "call.begin");
         words.follow(this, () -> fill(cancel));
         fill(cancel);
-        FittingScroll scroll = new FittingScroll(sheet, 0);
-        scroll.setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
-        getChildren().add(scroll);
+        // What is told scrolls where letters are large; the buttons are always seen.
+        FittingScroll scroll = new FittingScroll(told, FittingScroll.BAR);
+        sheet.getChildren().addAll(scroll, foot);
+        foot.setMinHeight(Region.USE_PREF_SIZE);
+        getChildren().add(sheet);
         getStyleClass().add("call-opening");
     }
 
     private void fill(Button cancel) {
         Texts diagnosis = Texts.of("diagnosis", words.language());
-        sheet.getChildren()
+        told.getChildren()
                 .setAll(
                         label(words.say("call.title", words.say(scenario.title())), "page-title"),
                         label("“" + words.say(scenario.call().complaint()) + "”", "call-complaint"));
         for (Text shown : scenario.call().shown()) {
-            sheet.getChildren().add(label(words.say(shown), "ink2"));
+            told.getChildren().add(label(words.say(shown), "ink2"));
         }
         Label safety = label(
                 diagnosis.say(Hazard.BURIED_LINES.ruleKey()) + " " + diagnosis.say(Hazard.LOCAL_RULES) + " "
@@ -119,10 +123,10 @@ final class CallOpening extends StackPane implements Progress {
         });
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
-        HBox foot = new HBox(10, bar, gap, cancel, begin);
+        foot.getChildren().setAll(bar, gap, cancel, begin);
         foot.setAlignment(Pos.CENTER_LEFT);
         bar.setAccessibleText(words.say("shell.opening", words.say(scenario.title())));
-        sheet.getChildren().addAll(caution, modes, why, foot);
+        told.getChildren().addAll(caution, modes, why);
     }
 
     private static Label label(String text, String style) {

@@ -85,7 +85,7 @@ final class CallScreen extends StackPane {
         tray.getStyleClass().addAll("sheet", "kit-scroll");
         tray.setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
         notes = new CallNotes(model, words, texts, this::finding);
-        card = new CallCard(model, words, texts, this::end, this::toYard);
+        card = new CallCard(model, words, texts, shell::em, this::end, this::toYard);
         StackPane middle = new StackPane(yard, marks, tray, notes, card);
         middle.setMinSize(0, 0);
         StackPane.setAlignment(tray, Pos.TOP_LEFT);

@@ -148,6 +148,22 @@ class CallModelTest {
     }
 
     @Test
+    void aRepairThatDigsWaitsForTheMarks() {
+        CallModel model = model(CallModel.Mode.GUIDED);
+        model.state(truth, 0.5);
+        assertEquals(Set.of(Hazard.BURIED_LINES), model.nowProperty().get().repairHazards());
+        model.repair();
+        assertEquals(CallModel.Stage.STATED, model.nowProperty().get().stage(), "nothing was dug");
+        model.askForMarks();
+        assertEquals(CallModel.Stage.STATED, model.nowProperty().get().stage());
+        assertEquals(Set.of(), model.nowProperty().get().repairHazards());
+        model.repair();
+        assertEquals(CallModel.Stage.REPAIRED, model.nowProperty().get().stage());
+        assertTrue(
+                model.call().run().steps().stream().allMatch(s -> s.breaches().isEmpty()));
+    }
+
+    @Test
     void nothingBeingWrongNeedsNoRepair() {
         CallModel model = model(CallModel.Mode.GUIDED);
         model.state("none", 0.5);
