@@ -179,8 +179,8 @@ class LivingFaultsTest {
                 idle++;
             }
         }
-        assertEquals(10, together);
-        assertEquals(10, idle);
+        assertEquals(7, together);
+        assertEquals(7, idle);
         assertBalanced(season);
     }
 
@@ -204,9 +204,9 @@ class LivingFaultsTest {
     void aSecondStartWatersTwiceAndAWrongPercentageLonger() {
         assertMorning(morning(Kind.EXTRA_START), 2, ALL);
         Map<String, Double> longer = morning(Kind.SEASONAL_WRONG);
-        // 12 min * 90 % * 1.8 = 19.4 and 25 min * 90 % * 1.8 = 40.5, cut down to minutes, instead of 10 and 22.
-        assertEquals(1.9 * SOUND.get("zone-1"), longer.get("zone-1"), 1e-9);
-        assertEquals(40.0 / 22 * SOUND.get("zone-4"), longer.get("zone-4"), 1e-9);
+        // 12 min * 60 % * 1.8 = 13.0 and 25 min * 60 % * 1.8 = 27, cut down to minutes, instead of 7 and 15.
+        assertEquals(12.0 / 7 * SOUND.get("zone-1"), longer.get("zone-1"), 1e-9);
+        assertEquals(27.0 / 15 * SOUND.get("zone-4"), longer.get("zone-4"), 1e-9);
     }
 
     // Pipes
@@ -364,7 +364,7 @@ class LivingFaultsTest {
     @Test
     void aZoneRunByHandFlowsAsInItsRun() {
         Season season = Season.begin(ROW, SetUp.CLOCK_ALONE, List.of());
-        live(season, 5 * 60 + 25);
+        live(season, 5 * 60 + 18);
         double asByClock = season.flows().zones()[2];
         live(season, NOON);
         season.runByHand("zone-3");
