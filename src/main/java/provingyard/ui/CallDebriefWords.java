@@ -19,9 +19,6 @@ import provingyard.diagnosis.Belief;
 import provingyard.diagnosis.Hazard;
 import provingyard.diagnosis.Reading;
 import provingyard.quantity.Display;
-import provingyard.quantity.Show;
-import provingyard.scenario.Plumbing.Fitting;
-import provingyard.scenario.Plumbing.FittingKind;
 import provingyard.scenario.Point;
 import provingyard.text.Texts;
 
@@ -29,8 +26,6 @@ import provingyard.text.Texts;
 final class CallDebriefWords {
 
     private static final String MAIN = "main:";
-    private static final double LITRES = 1e-3;
-    private static final double SECONDS = 60;
 
     /** A family whose probability grew or fell by this factor is named. */
     private static final double NAMED = 1.5;
@@ -52,13 +47,14 @@ final class CallDebriefWords {
     private final Words words;
     private final CallSite site;
     private final CallMap map;
-    private final List<String> runs;
+    /** The names of the call itself: what was called so on the site is called so afterwards. */
+    private final CallWords names;
 
     CallDebriefWords(Words words, CallSite site) {
         this.words = words;
         this.site = site;
         map = CallMap.of(site);
-        runs = map.mains().stream().map(CallMap.Stretch::pipe).distinct().toList();
+        names = new CallWords(site, words);
     }
 
     /** A text of the debrief. */
@@ -87,7 +83,7 @@ final class CallDebriefWords {
         String key = "review.test." + test.kind();
         return capital(
                 has(key)
-                        ? say(key, aim(test.target()))
+                        ? say(key, place(test.target()))
                         : say("review.tool." + test.tool().name()));
     }
 
@@ -98,62 +94,26 @@ final class CallDebriefWords {
         return capital(text.replaceAll("^[,: ]+|[,: ]+$", ""));
     }
 
-    /** What a test is about, as short as can be. */
-    private String aim(String target) {
-        return map.mains().stream()
-                .filter(m -> m.repairClass().equals(target))
-                .findFirst()
-                .map(m -> say("review.runPart", runs.indexOf(m.pipe()) + 1, wholeLength(m.from()), length(m.to())))
-                .orElseGet(() -> place(target));
-    }
-
     /** What a finding or a suspect is, with its place. */
     String suspect(String repairClass) {
         return suspect(List.of(repairClass));
     }
 
-    /** The same of neighbouring cells of a main. */
+    /** The same of neighbouring stretches of a main, with the side of the yard on which they lie. */
     String suspect(List<String> classes) {
         String first = classes.get(0);
-        if (first.startsWith(MAIN)) {
-            return main(classes);
+        if (!first.startsWith(MAIN)) {
+            return names.finding(first);
         }
-        int colon = first.indexOf(':');
-        String kind = colon < 0 ? first : first.substring(0, colon);
-        String place = colon < 0 ? "" : place(first.substring(colon + 1));
-        String fault = capital(say("review.fault." + kind));
-        boolean alone =
-                place.isEmpty() || place.equals(first.substring(colon + 1)) || place.equals(say("review.controller"));
-        return alone ? fault : say("review.at", fault, place);
-    }
-
-    private String main(List<String> classes) {
         List<CallMap.Stretch> cells = map.mains().stream()
                 .filter(m -> classes.contains(m.repairClass()))
                 .toList();
-        CallMap.Stretch first = cells.get(0);
-        CallMap.Stretch last = cells.get(cells.size() - 1);
-        List<CallMap.Stretch> whole =
-                map.mains().stream().filter(m -> m.pipe().equals(first.pipe())).toList();
-        int number = runs.indexOf(first.pipe()) + 1;
-        String side = side(middle(cells));
-        if (cells.size() == whole.size()) {
-            return say("review.main", number, side);
-        }
-        return say("review.mainPart", number, side, wholeLength(first.from()), length(last.to()));
+        return say("review.sided", capital(names.stretches(classes)), side(middle(cells)));
     }
 
     private static Point middle(List<CallMap.Stretch> cells) {
         List<Point> way = cells.get(cells.size() / 2).way();
         return way.get(way.size() / 2);
-    }
-
-    private String wholeLength(double metres) {
-        return whole(Math.rint(display().shown(Show.LENGTH, metres)));
-    }
-
-    private String length(double metres) {
-        return wholeLength(metres) + "\u00a0" + display().unit(Show.LENGTH);
     }
 
     String whole(double value) {
@@ -174,37 +134,9 @@ final class CallDebriefWords {
         return say("review.side." + ((up + across).isEmpty() ? "C" : up + across));
     }
 
-    /** What a fitting, zone, pipe or cell is called. */
+    /** What a fitting, zone, pipe or stretch is called. */
     String place(String id) {
-        if (id.startsWith(MAIN)) {
-            return main(List.of(id));
-        }
-        if (runs.contains(id)) {
-            return say("review.runShort", runs.indexOf(id) + 1);
-        }
-        if (id.equals(site.start().standing())) {
-            return say("review.controller");
-        }
-        return site.scenario().plumbing().fittings().stream()
-                .filter(f -> f.id().equals(id))
-                .findFirst()
-                .map(this::fitting)
-                .orElse(id);
-    }
-
-    private String fitting(Fitting fitting) {
-        if (fitting.label() != null) {
-            return words.say(fitting.label());
-        }
-        List<Fitting> alike = site.scenario().plumbing().fittings().stream()
-                .filter(f -> f.kind() == fitting.kind())
-                .toList();
-        String letter = String.valueOf((char) ('A' + alike.indexOf(fitting) % 26));
-        if (fitting.kind() == FittingKind.ISOLATION_VALVE) {
-            return say("review.valve", letter);
-        }
-        String name = say("review.part." + fitting.kind().name());
-        return alike.size() > 1 ? name + " " + letter : name;
+        return names.target(id);
     }
 
     static String capital(String text) {
@@ -228,7 +160,7 @@ final class CallDebriefWords {
     }
 
     String litres(double litres) {
-        return display().text(Show.VOLUME, litres * LITRES);
+        return names.litres(litres);
     }
 
     String bits(double bits) {
@@ -240,20 +172,7 @@ final class CallDebriefWords {
 
     /** A measured value with its unit. */
     String value(Quantity quantity, double value) {
-        return switch (quantity) {
-            case FLOW -> display().text(Show.FLOW, value);
-            case PRESSURE -> display().text(Show.PRESSURE, value);
-            case PRESSURE_RATE -> say("review.aMinute", display().text(Show.PRESSURE, value * SECONDS));
-            case OHMS ->
-                value >= 1e6
-                        ? display().plain(value / 1e6, 1) + "\u00a0MΩ"
-                        : display().plain(value, value < 100 ? 1 : 0) + "\u00a0Ω";
-            case VOLTS -> display().plain(value, 1) + "\u00a0V";
-            case AMPERES -> display().plain(value, 2) + "\u00a0A";
-            case METRES -> display().text(Show.LENGTH, value);
-            case KELVIN -> display().text(Show.TEMPERATURE_DIFFERENCE, value);
-            case SHARE -> display().text(Show.FRACTION, value);
-        };
+        return names.value(quantity, value);
     }
 
     /** What a test read; empty where nothing was read. */

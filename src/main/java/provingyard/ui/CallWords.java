@@ -145,15 +145,20 @@ final class CallWords {
             return words.say("call.stretch", stretches.get(id));
         }
         if (parts.containsKey(id)) {
-            int first = stretches.get(MAIN + id + "/1");
-            int last = first + parts.get(id) - 1;
-            return first == last ? words.say("call.stretch", first) : words.say("call.stretches", first, last);
+            return stretches(List.of(MAIN + id + "/1", MAIN + id + "/" + parts.get(id)));
         }
         if (id.equals(site.start().standing())) {
             return words.say("call.controller");
         }
         int kind = id.indexOf(':');
         return kind > 0 ? target(id.substring(kind + 1)) : part(fitting(id), id);
+    }
+
+    /** Neighbouring stretches of a main, by the numbers that the site has them under. */
+    String stretches(List<String> classes) {
+        int first = classes.stream().mapToInt(stretches::get).min().orElseThrow();
+        int last = classes.stream().mapToInt(stretches::get).max().orElseThrow();
+        return first == last ? words.say("call.stretch", first) : words.say("call.stretches", first, last);
     }
 
     private String part(Optional<Fitting> fitting, String id) {

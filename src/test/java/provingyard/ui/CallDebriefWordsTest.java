@@ -153,8 +153,10 @@ class CallDebriefWordsTest {
                 .filter(m -> m.pipe().equals("main-4"))
                 .map(m -> m.repairClass())
                 .toList();
-        assertEquals("Main run 5, south-west", sayings.suspect(run));
-        assertTrue(sayings.suspect(run.subList(0, 2)).matches("Main run 5, south-west, 0 to \\d+\u00a0ft"));
+        assertEquals("Main, stretches 12 to 16, south-west", sayings.suspect(run));
+        assertEquals("Main, stretches 12 to 13, south-west", sayings.suspect(run.subList(0, 2)));
+        CallWords onSite = new CallWords(good.site(), words);
+        assertEquals("Main, stretch 12", onSite.place(run.get(0)), "as it was called during the call");
     }
 
     @Test
