@@ -262,7 +262,7 @@ final class CallScreen extends StackPane {
             card.waiting();
         } else if (model.score().isPresent()) {
             ending = false;
-            shell.callEnded(this, model.score().get());
+            shell.onCall().ended(this, model.score().get());
         }
     }
 

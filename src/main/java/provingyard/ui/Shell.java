@@ -32,9 +32,6 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.StackPane;
 import javafx.util.Duration;
-import provingyard.call.Call;
-import provingyard.call.Deal;
-import provingyard.diagnosis.CaseScore;
 import provingyard.learner.Learner;
 import provingyard.learner.LearnerStore.Trouble;
 import provingyard.learner.Look;
@@ -87,12 +84,7 @@ public final class Shell {
     private Guide guide;
     private RouteSheet route;
     private Opening opening;
-    private CallOpening arriving;
-    private CallScreen call;
-    private CallDebriefScreen callDebrief;
-    /** The yard of the call whose debrief is shown, for another try. */
-    private YardModel callYard;
-
+    private OnCall onCall;
     private Class<?> sheet;
 
     /** A shell over the sites, in their order, that belongs to no learner and keeps nothing. */
@@ -236,11 +228,8 @@ public final class Shell {
         if (route != null) {
             route.theme(now);
         }
-        if (call != null) {
-            call.theme(now);
-        }
-        if (callDebrief != null) {
-            callDebrief.look(now, em());
+        if (onCall != null) {
+            onCall.look();
         }
     }
 
@@ -248,7 +237,7 @@ public final class Shell {
         return THEMES.get((THEMES.indexOf(now) + 1) % THEMES.size());
     }
 
-    private void screen(Node next) {
+    void screen(Node next) {
         screens.getChildren().setAll(next);
     }
 
@@ -287,88 +276,21 @@ public final class Shell {
     }
 
     private void open(Scenario scenario, SavedSeason saved) {
+        leave();
         if (scenario.work() == Work.SERVICE_CALL) {
-            arrive(scenario);
+            onCall = new OnCall(scenario, words, this);
+            onCall.arrive();
             return;
         }
-        leave();
         opening = new Opening(scenario, saved, book.isNew(), words, this::opened, this::notOpened);
         opening.onCancel(this::route);
         screen(opening);
         opening.begin(e -> Platform.runLater(() -> unforeseen(e)));
     }
 
-    /** Comes to a service call. */
-    private void arrive(Scenario scenario) {
-        leave();
-        arriving = new CallOpening(scenario, words, this::arrived, this::notArrived, this::route);
-        screen(arriving);
-        arriving.begin(e -> Platform.runLater(() -> unforeseen(e)));
-    }
-
-    private void arrived(CallOpening.Ready ready, CallModel.Mode mode) {
-        arriving = null;
-        Learner learner = book.current();
-        String site = ready.site().scenario().id();
-        // Whoever comes again, or sits elsewhere, may find something else wrong.
-        long seed = 31L * learner.id().hashCode() + learner.at(site).seasons();
-        Call begun = Call.begin(ready.site(), Deal.drawn(ready.site(), seed), seed);
-        call(begun, new CallScreen.Setting(mode, false), ready.yard());
-    }
-
-    private void call(Call begun, CallScreen.Setting setting, YardModel seen) {
-        call = new CallScreen(begun, setting, seen, words, this);
-        call.theme(theme.get());
-        screen(call);
-    }
-
-    private void notArrived(Throwable failure) {
-        arriving = null;
-        unforeseen(failure);
-        route();
-    }
-
-    /** The service call that is shown; null for none. */
-    CallScreen call() {
-        return call;
-    }
-
-    /** A service call was lived to its end: its debrief opens. */
-    void callEnded(CallScreen ended, CaseScore score) {
-        Call lived = ended.model().call();
-        CallScreen.Setting setting = ended.setting();
-        if (!setting.practice()) {
-            int points = (int) Math.rint(score.total());
-            book.change(l -> l.on(lived.site().scenario().id(), p -> p.lived(points)));
-        }
-        callYard = ended.leaveYard();
-        call = null;
-        callDebrief = new CallDebriefScreen(
-                lived, setting.practice(), words, e -> Platform.runLater(() -> unforeseen(e)), afterCall(setting));
-        callDebrief.look(theme.get(), em());
-        screen(callDebrief);
-    }
-
-    private CallDebriefScreen.Acts afterCall(CallScreen.Setting setting) {
-        return new CallDebriefScreen.Acts() {
-            @Override
-            public void back() {
-                route();
-            }
-
-            @Override
-            public void fork(Call practice) {
-                YardModel seen = callYard;
-                callYard = null;
-                leave();
-                call(practice, new CallScreen.Setting(setting.mode(), true), seen);
-            }
-        };
-    }
-
-    /** The debrief of a service call that is shown; null for none. */
-    CallDebriefScreen callDebrief() {
-        return callDebrief;
+    /** The service call from arrival to debrief; null for none. */
+    OnCall onCall() {
+        return onCall;
     }
 
     private void opened(Opening.Ready ready) {
@@ -609,21 +531,9 @@ public final class Shell {
             opening.cancel();
             opening = null;
         }
-        if (arriving != null) {
-            arriving.cancel();
-            arriving = null;
-        }
-        if (call != null) {
-            call.leaveYard().close();
-            call = null;
-        }
-        if (callDebrief != null) {
-            callDebrief.dispose();
-            callDebrief = null;
-        }
-        if (callYard != null) {
-            callYard.close();
-            callYard = null;
+        if (onCall != null) {
+            onCall.leave();
+            onCall = null;
         }
     }
 

@@ -51,7 +51,7 @@ class CallJourneyTest {
     }
 
     private static CallModel model() {
-        return shell.call().model();
+        return shell.onCall().screen().model();
     }
 
     private static int notes() {
@@ -90,7 +90,9 @@ class CallJourneyTest {
                 "the site is ready",
                 () -> isShown("call-begin") && !node("call-begin").isDisabled());
         ROBOT.clickOn("#call-begin");
-        OpenProgram.until("the call is shown", () -> shell.call() != null);
+        OpenProgram.until(
+                "the call is shown",
+                () -> shell.onCall() != null && shell.onCall().screen() != null);
         WaitForAsyncUtils.waitForFxEvents();
         String truth = model().call().deal().answer(model().site());
 
@@ -134,8 +136,8 @@ class CallJourneyTest {
         assertEquals(Declaration.Hit.RIGHT, model().call().declaration().hit());
         OpenProgram.until("the call can end", () -> isShown("call-end"));
         ROBOT.clickOn("#call-end");
-        OpenProgram.until("the debrief opens", () -> shell.callDebrief() != null);
-        assertFalse(shell.callDebrief().state() == null);
+        OpenProgram.until("the debrief opens", () -> shell.onCall().debrief() != null);
+        assertFalse(shell.onCall().debrief().state() == null);
         assertFalse(shell.book().current().at(CallSamples.MAIN).best() == null, "the score is kept");
     }
 
