@@ -8,6 +8,9 @@ import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import provingyard.quantity.Dimension;
+import provingyard.quantity.Parsed;
+import provingyard.quantity.Quantities;
 import provingyard.scenario.FaultPlan;
 import provingyard.scenario.Sites;
 
@@ -17,7 +20,7 @@ import provingyard.scenario.Sites;
  *
  * @param none weight of nothing being wrong
  * @param perItem weight by kind, per item; {@code mainline} per {@link #MAIN_METRES} of pipe, shared by the sizes
- * @param mainlineOpenings mm2 of the sizes of mainline leaks, rising
+ * @param mainlineOpenings openings of the sizes of mainline leaks, rising
  * @param mainlineExponents leak exponents of these
  * @param mainlineSpread share of a mainline leak's or a narrowed fitting's effect by which other openings of the same size differ (standard deviation)
  * @param otherSpread the same for other faults that have a size
@@ -34,8 +37,6 @@ record Rates(
 
     /** Metres of mainline that the weight of a mainline leak is for. */
     static final double MAIN_METRES = 30;
-
-    private static final double SQUARE_MILLIMETRE = 1e-6;
 
     /** As shipped. */
     static final Rates SHIPPED = read();
@@ -76,8 +77,12 @@ record Rates(
         };
     }
 
-    static double area(String squareMillimetres) {
-        return Double.parseDouble(squareMillimetres.replace("mm2", "").trim()) * SQUARE_MILLIMETRE;
+    /** m2 of an opening as the file has it. */
+    static double area(String opening) {
+        if (Quantities.parse(Dimension.AREA, opening) instanceof Parsed.Value value) {
+            return value.inner();
+        }
+        throw new IllegalStateException("fault-rates.json: \"" + opening + "\" is no area");
     }
 
     /** A kind's name as in files. */

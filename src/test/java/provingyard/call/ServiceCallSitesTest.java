@@ -27,6 +27,7 @@ import provingyard.scenario.Plumbing.Normally;
 import provingyard.scenario.Read;
 import provingyard.scenario.Scenario;
 import provingyard.scenario.Schedule;
+import provingyard.scenario.ServiceCall;
 import provingyard.scenario.Severity;
 import provingyard.scenario.Work;
 import provingyard.setup.Placement;
@@ -328,5 +329,21 @@ class ServiceCallSitesTest {
         }
         // A call on wires needs an electrical fault that only ohms can tell.
         assertTrue(site("sedge-nook").faults().stream().anyMatch(f -> f.kind() == Kind.WIRE_CUT));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"sedge-nook", "mallow-quad", "sumac-bend", "spikenard-rise", "lovage-mews", "mallow-fair"})
+    void whatTheOwnerSawIsATestAndAnAnswerOfThisSite(String id) {
+        CallSite ready = CallSite.of(site(id));
+        for (ServiceCall.Seen seen : ready.scenario().call().seen()) {
+            FieldTest test = ready.test(seen.test()).orElseThrow(() -> new AssertionError(seen.test()));
+            if (test.measure() instanceof FieldTest.Measure.Answers answers) {
+                assertTrue(
+                        !seen.answers().isEmpty() && answers.keys().containsAll(seen.answers()),
+                        seen.answers() + " of " + answers.keys());
+            } else {
+                assertTrue(seen.above() > 0, seen.test());
+            }
+        }
     }
 }
