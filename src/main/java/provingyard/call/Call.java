@@ -180,7 +180,7 @@ public final class Call {
 
     private Note noted(FieldTest test, Inquiry before, Reading reading, Prediction prediction) {
         double took = run.inquiry().minutes() - before.minutes();
-        litres += took * running();
+        litres += (took + test.waits()) * running();
         Note note = new Note(
                 notes.size() + 1, test, before.state(), reading, prediction, before.belief(), minutes(), litres);
         notes.add(note);

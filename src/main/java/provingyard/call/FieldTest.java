@@ -66,6 +66,17 @@ public record FieldTest(
         return new FieldTest(kind, target, where, tool, action, measure, runs);
     }
 
+    /** Kind of the request that has buried lines marked. */
+    static final String LOCATE = "locate";
+
+    /** Minutes until the marks are there: two working days, usual in the United States; local rules decide. */
+    private static final double MARKS_MINUTES = 2 * 24 * 60;
+
+    /** Minutes until what was asked for is there: outside the time on the site, not outside the water. */
+    public double waits() {
+        return kind.equals(LOCATE) ? MARKS_MINUTES : 0;
+    }
+
     /** Its name for the diagnosis. */
     public String id() {
         return action.id();

@@ -95,7 +95,7 @@ final class Ground {
                 .toList();
     }
 
-    /** The fitting that shuts the water at the point of connection: backflow preventer, else the first that can. */
+    /** The fitting at the point of connection: backflow preventer, else the first that can be shut. */
     String pointOfConnection() {
         for (FittingKind kind :
                 List.of(FittingKind.BACKFLOW_PREVENTER, FittingKind.ISOLATION_VALVE, FittingKind.METER)) {
@@ -106,7 +106,10 @@ final class Ground {
         return scenario.plumbing().fittings().get(0).id();
     }
 
-    /** The meter, or where there is none what stands at the point of connection. */
+    /**
+     * The meter and its stop, where all water can be read and shut, so that a leak right behind it stops too; where there is
+     * none, what stands at the point of connection.
+     */
     String meter() {
         List<Plumbing.Fitting> meters = fittings(FittingKind.METER);
         return meters.isEmpty() ? pointOfConnection() : meters.get(0).id();
@@ -171,7 +174,7 @@ final class Ground {
     /** Legs that bring all valves into their usual state, each left out where it holds; then the master valve opened. */
     List<Action.Leg> allOpen(boolean mainAlive) {
         List<Action.Leg> legs = new ArrayList<>();
-        String first = pointOfConnection();
+        String first = meter();
         legs.add(new Action.Leg(first, TURN, Map.of(Handled.valve(first), "", SafetyGates.PRESSURE, "")));
         for (Plumbing.Fitting fitting : fittings(FittingKind.ISOLATION_VALVE)) {
             if (!fitting.id().equals(first)) {

@@ -311,7 +311,7 @@ final class PipeKit implements TestKit {
     }
 
     private void filters() {
-        String first = ground.pointOfConnection();
+        String first = ground.meter();
         for (Fitting filter : ground.fittings(FittingKind.FILTER)) {
             List<Action.Leg> legs = List.of(
                     new Action.Leg(
@@ -340,7 +340,7 @@ final class PipeKit implements TestKit {
     }
 
     private void putBack() {
-        String first = ground.pointOfConnection();
+        String first = ground.meter();
         Action safe = new Action(
                 "makeSafe",
                 Action.Kind.MAKE_SAFE,

@@ -9,8 +9,9 @@ import provingyard.diagnosis.Policy;
 import provingyard.diagnosis.SafetyGates;
 
 /**
- * A policy that has buried lines marked as soon as a mainline is more likely to leak than not, and is otherwise another
- * one: the request tells nothing by itself, so no bits per minute would ever ask for it.
+ * A policy that shuts the water and has buried lines marked as soon as a mainline is more likely to leak than not, and is
+ * otherwise another one: neither tells anything by itself, so no bits per minute would ever ask for it, and the water would
+ * run for the days until the marks are there.
  */
 record Prudent(CallSite site, Policy other) implements Policy {
 
@@ -25,9 +26,11 @@ record Prudent(CallSite site, Policy other) implements Policy {
     @Override
     public Move next(Inquiry inquiry) {
         boolean marked = inquiry.state().condition(SafetyGates.MARKS).equals(SafetyGates.SHOWN);
-        Optional<Action> locate = site.test("locate").map(FieldTest::action);
+        Optional<Action> locate = site.test(FieldTest.LOCATE).map(FieldTest::action);
         if (!marked && locate.isPresent() && mains(inquiry.belief()) >= LIKELY) {
-            return new Move.Do(locate.get());
+            Optional<Action> safe = site.test("makeSafe").map(FieldTest::action);
+            boolean shut = safe.isEmpty() || safe.get().after(inquiry.state()).equals(inquiry.state());
+            return new Move.Do(shut ? locate.get() : safe.get());
         }
         return other.next(inquiry);
     }

@@ -70,19 +70,37 @@ final class WalkKit implements TestKit {
         this.ground = ground;
         ground.pipes().zones().forEach(this::walkZone);
         ground.pipes().zones().forEach(this::lookAtHeads);
-        for (String pipe : ground.pipes().mainline()) {
-            look(pipe);
-        }
-        for (String pipe : ground.pipes().mainline()) {
-            ground.suspects().cells(pipe).forEach(along -> listen(pipe, along));
-        }
+        ground.pipes().mainline().forEach(this::look);
+        List<Cell> cells = cells();
+        cells.forEach(this::listen);
         request();
-        for (String pipe : ground.pipes().mainline()) {
-            ground.suspects().cells(pipe).forEach(along -> probe(pipe, along));
+        cells.forEach(this::probe);
+        cells.forEach(this::dig);
+    }
+
+    /** A stretch of main that can be listened to, probed and dug up. */
+    private record Cell(String name, String pipe, double from, double to, Point middle) {
+
+        boolean holds(FaultPlan fault) {
+            return isMain(fault) && fault.on().equals(pipe) && fault.along() >= from && fault.along() < to;
         }
+    }
+
+    private List<Cell> cells() {
+        List<Cell> cells = new ArrayList<>();
         for (String pipe : ground.pipes().mainline()) {
-            ground.suspects().cells(pipe).forEach(along -> dig(pipe, along));
+            List<Double> middles = ground.suspects().cells(pipe);
+            double half = ground.pipes().path(pipe).length() / middles.size() / 2;
+            for (double along : middles) {
+                cells.add(new Cell(
+                        ground.suspects().cellClass(pipe, along),
+                        pipe,
+                        along - half,
+                        along + half,
+                        ground.pipes().path(pipe).pointAt(along)));
+            }
         }
+        return cells;
     }
 
     @Override
@@ -99,14 +117,7 @@ final class WalkKit implements TestKit {
         List<Action.Leg> legs = new ArrayList<>(ground.allOpen(false));
         legs.add(new Action.Leg(CallSite.CONTROLLER, 1, Map.of()));
         legs.add(new Action.Leg(zone, WALK_ZONE, Map.of()));
-        Action action = new Action(
-                "walkZone:" + zone,
-                Action.Kind.TEST,
-                legs,
-                Map.of(),
-                new Action.Latent("zone." + zone, List.of()),
-                null,
-                Set.of());
+        Action action = once("walkZone:" + zone, Action.Kind.TEST, legs, "zone." + zone, null, Set.of());
         add(
                 "walkZone",
                 zone,
@@ -120,14 +131,8 @@ final class WalkKit implements TestKit {
 
     /** A valve that weeps wets the lowest head of its zone while all rests (trade's reasoning, no source). */
     private void lookAtHeads(String zone) {
-        Action action = new Action(
-                "lookAtHeads:" + zone,
-                Action.Kind.TEST,
-                List.of(new Action.Leg(zone, LOOK, Map.of())),
-                Map.of(),
-                new Action.Latent("heads." + zone, List.of()),
-                null,
-                Set.of());
+        Action action =
+                once("lookAtHeads:" + zone, Action.Kind.TEST, legs(zone, LOOK), "heads." + zone, null, Set.of());
         Point at = ground.places().get(zone);
         add("lookAtHeads", zone, at, Tool.LOOK, action, List.of("headsDry", "headsWet"), null, (state, wrong) -> {
             double wet = resting(zone, wrong) > WEEPS * LITRE_A_MINUTE ? NOTICED : FALSE_DAMP;
@@ -229,38 +234,41 @@ final class WalkKit implements TestKit {
 
     private void look(String pipe) {
         double middle = ground.pipes().path(pipe).length() / 2;
-        String place = nearestCell(pipe, middle);
-        Action action = new Action(
-                "look:" + pipe,
-                Action.Kind.TEST,
-                List.of(new Action.Leg(place, LOOK, Map.of())),
-                Map.of(),
-                new Action.Latent("surface." + pipe, List.of()),
-                null,
-                Set.of());
-        Point at = ground.pipes().path(pipe).pointAt(middle);
+        String place = ground.suspects().cellClass(pipe, middle);
+        Cell whole = new Cell(
+                place,
+                pipe,
+                0,
+                Double.POSITIVE_INFINITY,
+                ground.pipes().path(pipe).pointAt(middle));
+        Action action = once("look:" + pipe, Action.Kind.TEST, legs(place, LOOK), "surface." + pipe, null, Set.of());
         add(
                 "look",
                 pipe,
-                at,
+                whole.middle(),
                 Tool.LOOK,
                 action,
                 List.of("dry", "damp", "ponding"),
                 null,
-                (state, wrong) -> surface(wetting(wrong, pipe, 0, Double.POSITIVE_INFINITY), FALSE_DAMP));
+                (state, wrong) -> surface(wetting(wrong, whole)));
     }
 
-    private String nearestCell(String pipe, double along) {
-        return ground.suspects().cellClass(pipe, along);
+    /** Something done at one place, whose answer nature has drawn once. */
+    private static Action once(
+            String id, Action.Kind what, List<Action.Leg> legs, String spot, String dug, Set<Action.Risk> risks) {
+        return new Action(id, what, legs, Map.of(), new Action.Latent(spot, List.of()), dug, risks);
+    }
+
+    private static List<Action.Leg> legs(String place, double minutes) {
+        return List.of(new Action.Leg(place, minutes, Map.of()));
     }
 
     /** L/min that has wetted the ground along a part of a main, as the owner lets it run. */
-    private double wetting(Case wrong, String pipe, double from, double to) {
+    private double wetting(Case wrong, Cell part) {
         WaterFlows alive = ground.byMaster(wrong);
         double duty = ground.pipes().masterOpenAtRest() ? 1 : ALIVE_WITH_RUNS;
         return wrong.faults().stream()
-                .filter(i -> isMain(ground.fault(i)) && ground.fault(i).on().equals(pipe))
-                .filter(i -> ground.fault(i).along() >= from && ground.fault(i).along() < to)
+                .filter(i -> part.holds(ground.fault(i)))
                 .mapToDouble(i -> duty * alive.lost(i) / LITRE_A_MINUTE)
                 .sum();
     }
@@ -269,34 +277,24 @@ final class WalkKit implements TestKit {
         return fault.kind() == FaultPlan.Kind.MAINLINE_BREAK || fault.kind() == FaultPlan.Kind.MAINLINE_LEAK;
     }
 
-    private static Expected surface(double flow, double falseDamp) {
+    private static Expected surface(double flow) {
         double ponds = flow / (flow + PONDS);
-        double damp = (1 - ponds) * Math.max(falseDamp, flow / (flow + DAMP));
+        double damp = (1 - ponds) * Math.max(FALSE_DAMP, flow / (flow + DAMP));
         return new Expected.Odds(List.of(1 - ponds - damp, damp, ponds));
     }
 
-    private void listen(String pipe, double along) {
-        Point at = ground.pipes().path(pipe).pointAt(along);
-        String cell = ground.suspects().cellClass(pipe, along);
+    private void listen(Cell cell) {
         List<Action.Leg> legs = new ArrayList<>(ground.allOpen(true));
-        legs.add(new Action.Leg(cell, LISTEN, Map.of()));
-        Action action = new Action(
-                "listen:" + cell,
-                Action.Kind.TEST,
-                legs,
-                Map.of(),
-                new Action.Latent("sound." + cell, List.of()),
-                null,
-                Set.of());
-        add(
-                "listen",
+        legs.addAll(legs(cell.name(), LISTEN));
+        String id = "listen:" + cell.name();
+        Action action = once(id, Action.Kind.TEST, legs, "sound." + cell.name(), null, Set.of());
+        at(
                 cell,
-                at,
+                "listen",
                 Tool.LISTEN,
                 action,
                 List.of("silent", "faint", "loud"),
-                null,
-                (state, wrong) -> heard(at, state, wrong));
+                (state, wrong) -> heard(cell.middle(), state, wrong));
     }
 
     private Expected heard(Point at, SiteState state, Case wrong) {
@@ -321,7 +319,7 @@ final class WalkKit implements TestKit {
     /** Lines are asked for and marked: minutes of the call alone; the days until then run the water on, not the clock. */
     private void request() {
         Action action = new Action(
-                "locate",
+                FieldTest.LOCATE,
                 Action.Kind.REQUEST,
                 List.of(new Action.Leg(CallSite.CONTROLLER, 3, Map.of(SafetyGates.MARKS, SafetyGates.SHOWN))),
                 Map.of(),
@@ -329,31 +327,20 @@ final class WalkKit implements TestKit {
                 null,
                 Set.of());
         Point at = ground.places().get(CallSite.CONTROLLER);
-        tests.put(new FieldTest("locate", "", at, Tool.REQUEST, action, null, null), null);
+        tests.put(new FieldTest(FieldTest.LOCATE, "", at, Tool.REQUEST, action, null, null), null);
     }
 
-    private void probe(String pipe, double along) {
-        String cell = ground.suspects().cellClass(pipe, along);
-        Action action = new Action(
-                "probe:" + cell,
-                Action.Kind.TEST,
-                List.of(new Action.Leg(cell, PROBE, Map.of())),
-                Map.of(),
-                new Action.Latent("probe." + cell, List.of()),
-                null,
-                Set.of(Action.Risk.DIGS));
-        double half = ground.pipes().path(pipe).length()
-                / ground.suspects().cells(pipe).size()
-                / 2;
-        add(
-                "probe",
+    private void probe(Cell cell) {
+        String id = "probe:" + cell.name();
+        List<Action.Leg> legs = legs(cell.name(), PROBE);
+        Action action = once(id, Action.Kind.TEST, legs, "probe." + cell.name(), null, Set.of(Action.Risk.DIGS));
+        at(
                 cell,
-                ground.pipes().path(pipe).pointAt(along),
+                "probe",
                 Tool.PROBE,
                 action,
                 List.of("dry", "wet", "soup"),
-                null,
-                (state, wrong) -> inGround(wetting(wrong, pipe, along - half, along + half)));
+                (state, wrong) -> inGround(wetting(wrong, cell)));
     }
 
     /** Below the surface a leak is met far more often than it shows above. */
@@ -363,34 +350,24 @@ final class WalkKit implements TestKit {
         return new Expected.Odds(List.of(1 - soup - wet, wet, soup));
     }
 
-    private void dig(String pipe, double along) {
-        String cell = ground.suspects().cellClass(pipe, along);
-        Action action = new Action(
-                "dig:" + cell,
-                Action.Kind.DIG,
-                List.of(new Action.Leg(cell, DIG, Map.of())),
-                Map.of(),
-                new Action.Latent("dug." + cell, List.of()),
-                cell,
-                Set.of(Action.Risk.DIGS));
-        double half = ground.pipes().path(pipe).length()
-                / ground.suspects().cells(pipe).size()
-                / 2;
-        add(
-                "dig",
-                cell,
-                ground.pipes().path(pipe).pointAt(along),
-                Tool.DIG,
-                action,
-                List.of("sound", "leaks"),
-                null,
-                (state, wrong) -> Expected.Odds.sure(isHere(wrong, pipe, along - half, along + half) ? 1 : 0, 2));
+    private void dig(Cell cell) {
+        String id = "dig:" + cell.name();
+        List<Action.Leg> legs = legs(cell.name(), DIG);
+        Action action = once(id, Action.Kind.DIG, legs, "dug." + cell.name(), cell.name(), Set.of(Action.Risk.DIGS));
+        at(cell, "dig", Tool.DIG, action, List.of("sound", "leaks"), (state, wrong) -> {
+            boolean here = wrong.faults().stream().map(ground::fault).anyMatch(cell::holds);
+            return Expected.Odds.sure(here ? 1 : 0, 2);
+        });
     }
 
-    private boolean isHere(Case wrong, String pipe, double from, double to) {
-        return wrong.faults().stream()
-                .map(ground::fault)
-                .anyMatch(f -> isMain(f) && f.on().equals(pipe) && f.along() >= from && f.along() < to);
+    private void at(
+            Cell cell,
+            String kind,
+            Tool tool,
+            Action action,
+            List<String> answers,
+            BiFunction<SiteState, Case, Expected> model) {
+        add(kind, cell.name(), cell.middle(), tool, action, answers, null, model);
     }
 
     private void add(

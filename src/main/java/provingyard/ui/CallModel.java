@@ -288,7 +288,9 @@ final class CallModel {
 
     /** L that run away while a test is done, as far as the trainee can know; NaN before the meter was read. */
     double litresOf(Offer offer) {
-        return now.get().metered() ? now.get().running() * offer.minutes() : Double.NaN;
+        return now.get().metered()
+                ? now.get().running() * (offer.minutes() + offer.test().waits())
+                : Double.NaN;
     }
 
     /** Does the test on the card. */
