@@ -19,10 +19,11 @@ import provingyard.diagnosis.SafetyGates;
 import provingyard.diagnosis.ServiceRun;
 import provingyard.diagnosis.SiteState;
 import provingyard.diagnosis.Trust;
+import provingyard.season.Snapshot;
 
 /**
  * A service call as one trainee lives it: a pure function of the site, the deal, the seed and the list of tests done. Each
- * test moves the clock, lets water run meanwhile, and gives a note. Mutable; not for several threads. {@link #fork} gives
+ * test moves the clock, lets the yard's season live on meanwhile, and gives a note. Mutable; not for several threads. {@link #fork} gives
  * another one that goes its own way from any test on.
  */
 public final class Call {
@@ -38,6 +39,7 @@ public final class Call {
      * @param prior what was believed before it
      * @param minute minutes on the site at its end
      * @param litres L that ran away since the arrival, at its end
+     * @param seen the yard while the test's heads were looked at; null where they were not
      */
     public record Note(
             int number,
@@ -47,7 +49,8 @@ public final class Call {
             Prediction prediction,
             Belief prior,
             double minute,
-            double litres) {}
+            double litres,
+            Snapshot seen) {}
 
     /**
      * What was stated at the end.
@@ -63,8 +66,8 @@ public final class Call {
     private final Ranking ranking;
     private final Instruments instruments;
     private final List<Note> notes = new ArrayList<>();
+    private final Visit visit;
     private ServiceRun run;
-    private double litres;
     private Finding finding;
     private Case wrong;
 
@@ -75,6 +78,7 @@ public final class Call {
         wrong = deal.wrong();
         ranking = new Ranking(site, Trust.USUAL);
         instruments = new Instruments(site, deal.wrong(), seed);
+        visit = Visit.arrive(site, deal.wrong());
         run = ServiceRun.at(site);
     }
 
@@ -134,7 +138,17 @@ public final class Call {
 
     /** L that ran away since the arrival. */
     public double litres() {
-        return litres;
+        return visit.lost();
+    }
+
+    /** The yard as it lives, whatever of it was looked at. */
+    public Snapshot yard() {
+        return visit.now();
+    }
+
+    /** Fingerprint of all that happened on the yard: the same for the same site, deal and tests. */
+    public String yardHash() {
+        return visit.hash();
     }
 
     /** L/min that run away now. */
@@ -179,10 +193,17 @@ public final class Call {
     }
 
     private Note noted(FieldTest test, Inquiry before, Reading reading, Prediction prediction) {
-        double took = run.inquiry().minutes() - before.minutes();
-        litres += (took + test.waits()) * running();
+        visit.live(test, before.state(), state());
         Note note = new Note(
-                notes.size() + 1, test, before.state(), reading, prediction, before.belief(), minutes(), litres);
+                notes.size() + 1,
+                test,
+                before.state(),
+                reading,
+                prediction,
+                before.belief(),
+                minutes(),
+                litres(),
+                visit.seen());
         notes.add(note);
         return note;
     }
@@ -207,10 +228,21 @@ public final class Call {
         Inquiry before = run.inquiry();
         FieldTest repair = Mending.repair(site, finding.repairClass());
         run = run.after(repair.action(), null, ranking);
+        Note note = noted(repair, before, null, null);
+        mend();
+        return note;
+    }
+
+    private void mend() {
+        List<Integer> all = deal.wrong().faults();
+        for (int i = 0; i < all.size(); i++) {
+            if (site.repairClass(all.get(i)).equals(finding.repairClass())) {
+                visit.repair(i);
+            }
+        }
         wrong = new Case(wrong.faults().stream()
                 .filter(f -> !site.repairClass(f).equals(finding.repairClass()))
                 .toList());
-        return noted(repair, before, null, null);
     }
 
     /**
@@ -262,7 +294,7 @@ public final class Call {
      * @param reference how long the reference takes on this deal, and what runs away meanwhile
      */
     public CaseScore score(Judge.Reference reference) {
-        CaseScore.Water water = new CaseScore.Water(litres, reference.litres());
+        CaseScore.Water water = new CaseScore.Water(litres(), reference.litres());
         return CaseScore.of(run.steps(), declaration(), reference.minutes(), water);
     }
 }

@@ -46,6 +46,7 @@ public final class CallSite implements Premises {
     private final List<String> classes;
     private final int suspected;
     private final Ground ground;
+    private final Arrivals arrivals;
 
     private CallSite(Scenario scenario) {
         this.scenario = scenario;
@@ -59,6 +60,7 @@ public final class CallSite implements Premises {
         Scenario all = scenario.with(scenario.catalogue(), scenario.yard(), faults);
         ground = new Ground(all, installed, suspects, wiring);
         places = ground.places();
+        arrivals = new Arrivals(ground);
         for (TestKit kit : ground.kits()) {
             for (FieldTest test : kit.tests()) {
                 if (isAllowed(test)) {
@@ -106,6 +108,11 @@ public final class CallSite implements Premises {
     /** What all tests stand on. */
     Ground ground() {
         return ground;
+    }
+
+    /** The living yard as it is found. */
+    Arrivals arrivals() {
+        return arrivals;
     }
 
     /** What would be repaired to mend a fault. */

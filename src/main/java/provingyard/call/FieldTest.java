@@ -66,6 +66,12 @@ public record FieldTest(
         return new FieldTest(kind, target, where, tool, action, measure, runs);
     }
 
+    /** Kind of the test that opens a zone's valve by hand at its box. */
+    static final String OPEN_BY_HAND = "openByHand";
+
+    /** Kinds during which somebody stands where the zone's heads are seen. */
+    private static final Set<String> AT_THE_HEADS = Set.of("walkZone", "catchCans");
+
     /** Kind of the request that has buried lines marked. */
     static final String LOCATE = "locate";
 
@@ -75,6 +81,11 @@ public record FieldTest(
     /** Minutes until what was asked for is there: outside the time on the site, not outside the water. */
     public double waits() {
         return kind.equals(LOCATE) ? MARKS_MINUTES : 0;
+    }
+
+    /** Whether the heads of its zone are seen meanwhile. */
+    public boolean looksAtHeads() {
+        return AT_THE_HEADS.contains(kind);
     }
 
     /** Its name for the diagnosis. */

@@ -36,6 +36,7 @@ final class Ground {
     private final Waterworks pipes;
     private final Wires wires;
     private final Map<String, Point> places = new LinkedHashMap<>();
+    private final LastDays days;
 
     /** The ground of a site whose scenario lists all possible faults. */
     Ground(Scenario scenario, SetUp installed, Suspects suspects, Wiring wiring) {
@@ -56,6 +57,7 @@ final class Ground {
                 places.put(suspects.cellClass(pipe, along), pipes.path(pipe).pointAt(along));
             }
         }
+        days = new LastDays(this);
     }
 
     private void sensor(Placement placement) {
@@ -152,12 +154,16 @@ final class Ground {
 
     /** What flows while a zone's valve is opened by hand at its box, and the master valve with it. */
     WaterFlows byHand(String zone, SiteState state, Case wrong) {
-        Hands now = hands(state);
+        boolean[] none = new boolean[pipes.zones().size()];
+        return pipes.flows(none, pipes.masterOpenAtRest(), opened(zone, hands(state)), wrong.faults());
+    }
+
+    /** Hands that open a zone's valve at its box, and the master valve with it, beside what they hold. */
+    Hands opened(String zone, Hands now) {
         List<String> opened = new ArrayList<>(now.opened());
         opened.add(zone);
         fittings(FittingKind.MASTER_VALVE).forEach(f -> opened.add(f.id()));
-        boolean[] none = new boolean[pipes.zones().size()];
-        return pipes.flows(none, pipes.masterOpenAtRest(), Hands.of(opened, now.shut()), wrong.faults());
+        return Hands.of(opened, now.shut());
     }
 
     /** What flows while the main lives and nothing runs, with all valves as found. */
@@ -187,6 +193,11 @@ final class Ground {
             }
         }
         return legs;
+    }
+
+    /** The days before the arrival. */
+    LastDays days() {
+        return days;
     }
 
     /** The site; its faults are all that may be wrong. */

@@ -90,6 +90,7 @@ final class LastDays {
     private final Ground ground;
     private final boolean metered;
     private final Map<Case, Expected.Odds> known = new ConcurrentHashMap<>();
+    private Site yard;
     private Exposure exposure;
     private Memory sound;
     private Memory planned;
@@ -107,11 +108,18 @@ final class LastDays {
         return exposure;
     }
 
+    /** The yard with nothing wrong on it. */
+    synchronized Site yard() {
+        if (yard == null) {
+            Scenario all = ground.scenario();
+            yard = Site.of(all.with(all.catalogue(), all.yard(), List.of()));
+        }
+        return yard;
+    }
+
     private Exposure lived() {
-        Scenario all = ground.scenario();
-        Scenario without = all.with(all.catalogue(), all.yard(), List.of());
-        Season season = Season.begin(Site.of(without), ground.installed());
-        FaultPlan.When arrives = all.call().arrives();
+        Season season = Season.begin(yard(), ground.installed());
+        FaultPlan.When arrives = ground.scenario().call().arrives();
         long until = arrives == null ? season.end() : Math.min(season.end(), tick(arrives));
         long from = Math.max(0, until / DAY - DAYS) * DAY;
         while (season.tick() < from) {

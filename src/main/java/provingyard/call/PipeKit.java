@@ -138,11 +138,11 @@ final class PipeKit implements TestKit {
             List<Action.Leg> byHand = new ArrayList<>(ground.allOpen(true));
             byHand.add(new Action.Leg(zone, RUN_BY_HAND, Map.of()));
             add(
-                    "openByHand",
+                    FieldTest.OPEN_BY_HAND,
                     zone,
                     zone,
                     Tool.RUN_ZONE,
-                    action("openByHand", zone, Action.Kind.TEST, byHand, Set.of()),
+                    action(FieldTest.OPEN_BY_HAND, zone, Action.Kind.TEST, byHand, Set.of()),
                     new Measure.Answers(List.of("runs", "doesNotRun")),
                     zone,
                     (state, wrong) -> Expected.Odds.sure(runs(zone, ground.byHand(zone, state, wrong)) ? 0 : 1, 2));

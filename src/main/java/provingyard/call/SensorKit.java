@@ -86,7 +86,7 @@ final class SensorKit implements TestKit {
 
     SensorKit(Ground ground) {
         this.ground = ground;
-        days = new LastDays(ground);
+        days = ground.days();
         tests = all();
     }
 

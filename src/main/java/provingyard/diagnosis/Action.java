@@ -122,15 +122,18 @@ public record Action(
         return state.holds(needs);
     }
 
+    /** Its legs that are not left out. */
+    public List<Leg> legsFrom(SiteState state) {
+        return legs.stream().filter(leg -> !leg.isDone(state)).toList();
+    }
+
     /** Minutes of walking and working from where one stands; above 0. */
     public double minutes(SiteState state, Walk walk) {
         double minutes = 0;
         String place = state.standing();
-        for (Leg leg : legs) {
-            if (!leg.isDone(state)) {
-                minutes += walk.minutes(place, leg.place()) + leg.minutes();
-                place = leg.place();
-            }
+        for (Leg leg : legsFrom(state)) {
+            minutes += walk.minutes(place, leg.place()) + leg.minutes();
+            place = leg.place();
         }
         return Math.max(minutes, LEAST_MINUTES);
     }

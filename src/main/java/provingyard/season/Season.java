@@ -2,6 +2,7 @@ package provingyard.season;
 
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
@@ -470,6 +471,16 @@ public final class Season {
     /** What flows since the last minute lived. */
     WaterFlows flows() {
         return flows;
+    }
+
+    /** m3/s that faults lose since the last minute lived: openings in pipes, and what valves let through unasked. */
+    public double lost() {
+        return Arrays.stream(flows.faults()).sum();
+    }
+
+    /** m3/s that come in at the point of connection since the last minute lived. */
+    public double supply() {
+        return flows.supply();
     }
 
     /** How valves stood in the last minute lived. */

@@ -1,10 +1,12 @@
 package provingyard.season;
 
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.ConcurrentHashMap;
 import provingyard.numeric.RandomStreams;
+import provingyard.scenario.FaultPlan;
 import provingyard.scenario.Point;
 import provingyard.scenario.Scenario;
 import provingyard.scenario.SeasonPlan;
@@ -83,6 +85,25 @@ public final class Site {
         sprayed = other.sprayed;
         ownWeather = other.ownWeather;
         courses = new Recent<>(coursesKept);
+    }
+
+    private Site(Site other, Scenario scenario) {
+        this.scenario = scenario;
+        yard = other.yard;
+        climate = other.climate;
+        cells = other.cells;
+        waterworks = Waterworks.of(scenario);
+        valveWires = ValveWires.of(scenario);
+        spraying = other.spraying;
+        siting = new Siting(this);
+        sprayed = other.sprayed;
+        ownWeather = other.ownWeather;
+        courses = other.courses;
+    }
+
+    /** The same place with other faults, made ready in a moment: what does not hang on faults is shared. */
+    public Site with(List<FaultPlan> faults) {
+        return new Site(this, scenario.with(scenario.catalogue(), scenario.yard(), faults));
     }
 
     /**

@@ -28,6 +28,7 @@ import provingyard.diagnosis.CaseScore;
 import provingyard.diagnosis.Hazard;
 import provingyard.diagnosis.SafetyGates;
 import provingyard.scenario.Point;
+import provingyard.season.Snapshot;
 
 /**
  * A service call as the screen shows it: what is in hand, what may be done where, what was read. The call itself is only
@@ -77,6 +78,7 @@ final class CallModel {
      * @param marked whether buried lines are marked
      * @param safe whether the water is shut where it comes onto the site
      * @param repairHazards what would be unsafe about the repair now
+     * @param yard the yard as it lives, whatever of it was looked at
      */
     record Now(
             Stage stage,
@@ -90,7 +92,8 @@ final class CallModel {
             Belief belief,
             Map<String, Offer> offers,
             Call.Finding finding,
-            Set<Hazard> repairHazards) {
+            Set<Hazard> repairHazards,
+            Snapshot yard) {
 
         /** The note of a test that was done last, if one was. */
         Optional<Call.Note> last() {
@@ -398,7 +401,8 @@ final class CallModel {
                 call.belief(),
                 offers,
                 call.finding().orElse(null),
-                call.repairHazards());
+                call.repairHazards(),
+                call.yard());
     }
 
     private static boolean readsWhatRunsAway(Call.Note note) {

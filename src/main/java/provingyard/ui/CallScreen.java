@@ -20,6 +20,7 @@ import provingyard.call.Tool;
 import provingyard.picture.Theme;
 import provingyard.picture.View;
 import provingyard.scenario.Point;
+import provingyard.season.Snapshot;
 
 /** A service call: instruments, the yard with the places of their tests, the card of the chosen one, the field notes. */
 final class CallScreen extends StackPane {
@@ -58,6 +59,7 @@ final class CallScreen extends StackPane {
     private final ExecutorService work;
     private final ExecutorService judging;
     private final AnimationTimer pulse;
+    private final Snapshot sound;
     private final javafx.beans.InvalidationListener panels = o -> sizePanels();
     private int failures;
     private boolean ending;
@@ -101,6 +103,10 @@ final class CallScreen extends StackPane {
         shell.textSize().addListener(panels);
         sizePanels();
         judging.execute(this::judge);
+        sound = yardModel.player().frame().snapshot();
+        model.nowProperty().addListener(o -> seeYard());
+        model.toldProperty().addListener(o -> seeYard());
+        seeYard();
         model.busyProperty().addListener((o, was, is) -> {
             if (!is) {
                 Platform.runLater(this::toCard);
@@ -124,6 +130,13 @@ final class CallScreen extends StackPane {
         };
         pulse.start();
         Platform.runLater(yard::requestFocus);
+    }
+
+    /** The hour goes on; a zone that was walked sprays as long as the card tells of it. */
+    private void seeYard() {
+        Call.Note told = model.toldProperty().get();
+        Snapshot looked = told == null ? null : told.seen();
+        yardModel.show(CallYard.seen(sound, model.nowProperty().get().yard(), looked));
     }
 
     private static ExecutorService thread(String name) {

@@ -48,6 +48,11 @@ public final class SeasonPlayer implements AutoCloseable {
             SetUp setUp,
             long practiceFrom) {
 
+        /** The same with another moment of the yard. */
+        Frame showing(Snapshot moment) {
+            return new Frame(moment, series, shown, events, lived, over, playing, setUp, practiceFrom);
+        }
+
         /** Whether what is shown is a lived season that is tried otherwise. */
         public boolean practice() {
             return practiceFrom != NO_PRACTICE;

@@ -24,6 +24,7 @@ import provingyard.season.Proving;
 import provingyard.season.Season;
 import provingyard.season.Site;
 import provingyard.season.Siting;
+import provingyard.season.Snapshot;
 import provingyard.setup.Cost;
 import provingyard.setup.History;
 import provingyard.setup.Placement;
@@ -65,6 +66,7 @@ public final class YardModel implements AutoCloseable {
     private final List<Season.Night> nights;
     private final ReadOnlyObjectWrapper<History> draft = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<SeasonPlayer.Frame> frame = new ReadOnlyObjectWrapper<>();
+    private SeasonPlayer.Frame taken;
     private final StringProperty selected = new SimpleStringProperty();
     private final ObjectProperty<Hand> hand = new SimpleObjectProperty<>();
     private final ObjectProperty<Speed> speed = new SimpleObjectProperty<>(Speed.SIX_HUNDRED);
@@ -162,10 +164,16 @@ public final class YardModel implements AutoCloseable {
     /** Takes the player's newest frame; called once a pulse by the window. */
     public void refresh() {
         SeasonPlayer.Frame newest = player.frame();
-        if (newest != frame.get()) {
+        if (newest != taken) {
+            taken = newest;
             frame.set(newest);
             playing.set(newest.playing());
         }
+    }
+
+    /** Shows another moment of the yard, lived elsewhere, until the player makes a new frame. */
+    void show(Snapshot moment) {
+        frame.set(frame.get().showing(moment));
     }
 
     /** USD left of the budget. */
