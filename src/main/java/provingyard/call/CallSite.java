@@ -186,7 +186,8 @@ public final class CallSite implements Premises {
                     all.stream().mapToDouble(e -> ((Expected.Number) e).value()).toArray();
             double[] spreads = new double[means.length];
             for (int h = 1; h < means.length; h++) {
-                spreads[h] = Rates.SHIPPED.spread(faults.get(h - 1).kind()) * Math.abs(means[h] - means[0]);
+                spreads[h] = Rates.SHIPPED.spread(faults.get(h - 1).kind(), number.quantity())
+                        * Math.abs(means[h] - means[0]);
             }
             return new NumericPrediction(means, spreads, number.instrument(), number.supplySigma());
         }

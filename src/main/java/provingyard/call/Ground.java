@@ -77,14 +77,6 @@ final class Ground {
         return placement instanceof Placement.Freeze freeze ? freeze.at() : ((Placement.Soil) placement).at();
     }
 
-    /** Normally closed master valves. */
-    private List<String> mastersThatRest() {
-        return fittings(FittingKind.MASTER_VALVE).stream()
-                .filter(f -> f.normally() != Plumbing.Normally.OPEN)
-                .map(Plumbing.Fitting::id)
-                .toList();
-    }
-
     /** All families of tests. */
     List<TestKit> kits() {
         return List.of(new PipeKit(this), new WalkKit(this), new ElectricKit(this), new SensorKit(this));
@@ -177,7 +169,11 @@ final class Ground {
         return Handled.hands(scenario.plumbing(), state);
     }
 
-    /** Legs that bring all valves into their usual state, each left out where it holds; then the master valve opened. */
+    /**
+     * Legs that bring all valves into their usual state, each left out where it holds.
+     *
+     * @param mainAlive whether a master valve that rests shut is opened by hand, so that the main has pressure
+     */
     List<Action.Leg> allOpen(boolean mainAlive) {
         List<Action.Leg> legs = new ArrayList<>();
         String first = meter();
@@ -187,12 +183,18 @@ final class Ground {
                 legs.add(new Action.Leg(fitting.id(), TURN, Map.of(Handled.valve(fitting.id()), "")));
             }
         }
-        if (mainAlive) {
-            for (String master : mastersThatRest()) {
-                legs.add(new Action.Leg(master, TURN, Map.of(Handled.valve(master), Handled.OPEN)));
-            }
-        }
+        fittings(FittingKind.MASTER_VALVE).forEach(m -> legs.add(master(m, mainAlive)));
         return legs;
+    }
+
+    /** A master valve that was shut by hand for a test is let go; one that rests shut is opened where the main shall live. */
+    private static Action.Leg master(Plumbing.Fitting master, boolean mainAlive) {
+        String valve = Handled.valve(master.id());
+        boolean restsOpen = master.normally() == Plumbing.Normally.OPEN;
+        if (restsOpen || !mainAlive) {
+            return new Action.Leg(master.id(), TURN, Map.of(valve, ""), Map.of(valve, Handled.SHUT));
+        }
+        return new Action.Leg(master.id(), TURN, Map.of(valve, Handled.OPEN));
     }
 
     /** The days before the arrival. */

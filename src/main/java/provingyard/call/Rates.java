@@ -58,9 +58,19 @@ record Rates(
         return perItem.get("mainline");
     }
 
-    /** Share of a fault's effect by which others of its kind and size differ; 0 for kinds without sizes. A cut may be anywhere on its wire. */
-    double spread(FaultPlan.Kind kind) {
+    /**
+     * Share of a fault's effect on a quantity by which others of its kind and size differ; 0 for kinds without sizes. A cut
+     * may be anywhere on its wire, but cuts wherever it is; a poor joint or a shorted coil has more or less ohms, but its
+     * valve opens or does not.
+     */
+    double spread(FaultPlan.Kind kind, FieldTest.Quantity of) {
         return switch (kind) {
+            case WIRE_CUT -> of == FieldTest.Quantity.METRES ? otherSpread : 0;
+            case COIL_SHORTED, SPLICE_BAD ->
+                switch (of) {
+                    case OHMS, VOLTS, AMPERES -> otherSpread;
+                    default -> 0;
+                };
             case MAINLINE_BREAK, MAINLINE_LEAK, VALVE_PARTLY_SHUT, FILTER_CLOGGED -> mainlineSpread;
             case LATERAL_BREAK,
                     VALVE_WEEPS,
@@ -68,9 +78,6 @@ record Rates(
                     REGULATOR_LOW,
                     HEAD_BROKEN,
                     NOZZLE_CLOGGED,
-                    COIL_SHORTED,
-                    SPLICE_BAD,
-                    WIRE_CUT,
                     FREEZE_READS_WARM,
                     FLOW_FACTOR_WRONG -> otherSpread;
             default -> 0;

@@ -46,13 +46,22 @@ final class WalkKit implements TestKit {
     /** L/min that keeps a zone's lowest head wet. */
     private static final double WEEPS = 0.1;
 
-    /** How often eyes see what a running zone shows. */
+    /** How often eyes see a geyser. */
+    private static final double STRIKING = 0.99;
+
+    /** How often eyes see what else a running zone shows. */
     private static final double NOTICED = 0.94;
+
+    /** How often a head that was dried and watched is wet where it weeps, and where it does not. */
+    private static final double WATCHED = 0.98;
+
+    private static final double WET_OTHERWISE = 0.01;
 
     /** How often they see something where all is well. */
     private static final double IMAGINED = 0.02;
 
     private static final double LOOK = 3;
+    private static final double WATCH = 10;
     private static final double LISTEN = 4;
     private static final double PROBE = 4;
     private static final double DIG = 35;
@@ -70,6 +79,7 @@ final class WalkKit implements TestKit {
         this.ground = ground;
         ground.pipes().zones().forEach(this::walkZone);
         ground.pipes().zones().forEach(this::lookAtHeads);
+        ground.pipes().zones().forEach(this::watchHeads);
         ground.pipes().mainline().forEach(this::look);
         List<Cell> cells = cells();
         cells.forEach(this::listen);
@@ -140,6 +150,20 @@ final class WalkKit implements TestKit {
         });
     }
 
+    /**
+     * Drying the lowest head and watching it for a while tells a weep from dew and rests of the last run, which a look cannot
+     * (trade's reasoning, no source).
+     */
+    private void watchHeads(String zone) {
+        Action action =
+                once("watchHeads:" + zone, Action.Kind.TEST, legs(zone, WATCH), "heads.dried." + zone, null, Set.of());
+        Point at = ground.places().get(zone);
+        add("watchHeads", zone, at, Tool.LOOK, action, List.of("headsDry", "headsWet"), null, (state, wrong) -> {
+            double wet = resting(zone, wrong) > WEEPS * LITRE_A_MINUTE ? WATCHED : WET_OTHERWISE;
+            return new Expected.Odds(List.of(1 - wet, wet));
+        });
+    }
+
     /** m3/s that a zone's heads and drip lines let out while nothing runs and the main lives. */
     private double resting(String zone, Case wrong) {
         WaterFlows now = ground.byMaster(wrong);
@@ -155,7 +179,7 @@ final class WalkKit implements TestKit {
         return sum;
     }
 
-    /** What does not run is seen by all; what is small is overlooked now and then, and seldom imagined. */
+    /** What does not run is seen by all, a geyser by nearly all; what is small is overlooked now and then, and seldom imagined. */
     private static Expected odds(int answer) {
         Double[] odds = new Double[ZONE_ANSWERS.size()];
         Arrays.fill(odds, 0.0);
@@ -166,6 +190,10 @@ final class WalkKit implements TestKit {
                 odds[answer] = 1 - 2 * IMAGINED;
             }
             case "nothingRuns", "anotherRuns" -> odds[answer] = 1.0;
+            case "geyser" -> {
+                odds[ZONE_ANSWERS.indexOf("allWell")] = 1 - STRIKING;
+                odds[answer] = STRIKING;
+            }
             default -> {
                 odds[ZONE_ANSWERS.indexOf("allWell")] = 1 - NOTICED;
                 odds[answer] = NOTICED;

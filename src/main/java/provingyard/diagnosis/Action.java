@@ -67,18 +67,25 @@ public record Action(
      * @param place where
      * @param minutes setting up, waiting and measuring, without walking
      * @param sets conditions that hold afterwards. A leg that only sets what already holds is left out, with its walk
+     * @param where conditions without which it is left out as well; empty where there are none
      */
-    public record Leg(String place, double minutes, Map<String, String> sets) {
+    public record Leg(String place, double minutes, Map<String, String> sets, Map<String, String> where) {
+
+        /** A leg that is needed wherever it changes something. */
+        public Leg(String place, double minutes, Map<String, String> sets) {
+            this(place, minutes, sets, Map.of());
+        }
 
         public Leg {
             if (!(minutes >= 0)) {
                 throw new IllegalArgumentException("minutes must not be negative at " + place);
             }
             sets = Map.copyOf(sets);
+            where = Map.copyOf(where);
         }
 
         boolean isDone(SiteState state) {
-            return !sets.isEmpty() && state.holds(sets);
+            return !sets.isEmpty() && state.holds(sets) || !state.holds(where);
         }
     }
 

@@ -19,8 +19,8 @@ public final class Solver implements Policy {
     /** Probability of a repair class at which the evidence is enough. */
     public static final double ENOUGH = 0.95;
 
-    /** Bits below which a test tells nothing worth doing. */
-    static final double NOTHING = 0.005;
+    /** Bits below which a test tells nothing worth doing: where all are redundant, going on would be held against anyone. */
+    static final double NOTHING = Step.REDUNDANT;
 
     private static final int BEST = 5;
 
