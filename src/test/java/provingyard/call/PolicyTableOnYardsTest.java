@@ -11,7 +11,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Tag;
@@ -19,10 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import provingyard.diagnosis.CaseScore;
 import provingyard.diagnosis.Declaration;
-import provingyard.diagnosis.Hypotheses;
 import provingyard.diagnosis.ServiceRun;
-import provingyard.numeric.RandomStreams;
-import provingyard.scenario.Sites;
 
 /**
  * Ways of going about a call on yards of different plumbing, over faults drawn from the prior: the score puts them in a
@@ -33,7 +29,6 @@ class PolicyTableOnYardsTest {
 
     private static final int CASES = Integer.getInteger("calls.cases", 40);
     private static final double CALIBRATION_GAP = 0.03;
-    private static final String CHOSEN = System.getProperty("calls.sites", "");
     private static final Path TABLE = Path.of("target/policy-table.md");
     private static final List<String> LINES = new ArrayList<>();
 
@@ -48,19 +43,14 @@ class PolicyTableOnYardsTest {
             double score) {}
 
     static Stream<String> yards() {
-        return Sites.list().stream()
-                .filter(Sites.Site::shipped)
-                .map(Sites.Site::id)
-                .filter(id -> CHOSEN.isEmpty() || List.of(CHOSEN.split(",")).contains(id))
-                .filter(id -> Sites.open(id).orThrow().call() != null);
+        return DrawnCases.yards();
     }
 
     @ParameterizedTest
     @MethodSource("yards")
     void theScorePutsWaysInATeachersOrder(String id) {
-        CallSite site = CallSite.of(Sites.open(id).orThrow());
-        List<Deal> deals =
-                IntStream.range(0, CASES).mapToObj(i -> drawn(site, i)).toList();
+        CallSite site = DrawnCases.site(id);
+        List<Deal> deals = DrawnCases.drawn(site, CASES);
         Map<Case, Judge.Reference> references = new LinkedHashMap<>();
         deals.forEach(d -> references.computeIfAbsent(d.wrong(), k -> Judge.reference(site, d)));
         Map<String, Row> table = new LinkedHashMap<>();
@@ -79,31 +69,13 @@ class PolicyTableOnYardsTest {
                 () -> below(table, "random", best.score() - 25),
                 () -> below(table, "dig-everywhere", best.score() - 25),
                 () -> assertTrue(
-                        Math.abs(best.probability() - best.right()) < CALIBRATION_GAP + chance(best.right()),
+                        Math.abs(best.probability() - best.right())
+                                < CALIBRATION_GAP + DrawnCases.chance(best.right(), CASES),
                         "says " + best.probability() + ", is right " + best.right()));
-    }
-
-    /** Two standard errors of a share seen in so many cases, by which the sample itself may be off. */
-    private static double chance(double share) {
-        return 2 * Math.sqrt(Math.max(share * (1 - share), 1.0 / CASES) / CASES);
     }
 
     private static void below(Map<String, Row> table, String way, double most) {
         assertTrue(table.get(way).score() <= most, way + " " + table.get(way).score() + ", most " + most);
-    }
-
-    /** A fault drawn from the prior, as a deal of its own. */
-    private static Deal drawn(CallSite site, int number) {
-        double chance = RandomStreams.uniform(new RandomStreams(20261126).key("case"), number);
-        Hypotheses all = site.hypotheses();
-        double sum = 0;
-        for (int h = 0; h < all.size(); h++) {
-            sum += all.prior(h);
-            if (chance < sum) {
-                return new Deal(number, h == 0 ? Case.SOUND : Case.of(h - 1));
-            }
-        }
-        return new Deal(number, Case.SOUND);
     }
 
     private static Row row(CallSite site, String way, List<Deal> deals, Map<Case, Judge.Reference> references) {
