@@ -87,7 +87,8 @@ final class Ground {
 
     /** All families of tests. */
     List<TestKit> kits() {
-        return List.of(new PipeKit(this), new WalkKit(this), new ElectricKit(this), new SensorKit(this));
+        return List.of(
+                new PipeKit(this), new DecayKit(this), new WalkKit(this), new ElectricKit(this), new SensorKit(this));
     }
 
     /** Fittings of a kind in the document's order. */

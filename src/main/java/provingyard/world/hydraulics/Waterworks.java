@@ -421,4 +421,14 @@ public final class Waterworks {
     public Map<String, Set<String>> laterals() {
         return graph.laterals();
     }
+
+    /**
+     * The part of the plumbing around a place that hands cut off while no zone runs.
+     *
+     * @param along m from the pipe's {@code from} end
+     * @param shut fittings that are shut
+     */
+    public ClosedSection closed(String pipe, double along, Set<String> shut) {
+        return ClosedSection.around(graph, scenario.plumbing(), pipe, along, shut);
+    }
 }
