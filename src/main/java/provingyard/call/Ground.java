@@ -2,6 +2,7 @@ package provingyard.call;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -88,7 +89,12 @@ final class Ground {
     /** All families of tests. */
     List<TestKit> kits() {
         return List.of(
-                new PipeKit(this), new DecayKit(this), new WalkKit(this), new ElectricKit(this), new SensorKit(this));
+                new PipeKit(this),
+                new HouseKit(this),
+                new DecayKit(this),
+                new WalkKit(this),
+                new ElectricKit(this),
+                new SensorKit(this));
     }
 
     /** Fittings of a kind in the document's order. */
@@ -178,14 +184,21 @@ final class Ground {
         return Handled.hands(scenario.plumbing(), state);
     }
 
+    /** What has a handle beside the meter's stop: the shut-off at the point of connection and the isolation valves. */
+    private Set<String> valves() {
+        Set<String> valves = new LinkedHashSet<>(List.of(pointOfConnection()));
+        fittings(FittingKind.ISOLATION_VALVE).forEach(f -> valves.add(f.id()));
+        return valves;
+    }
+
     /** Legs that bring all valves into their usual state, each left out where it holds; then the master valve opened. */
     List<Action.Leg> allOpen(boolean mainAlive) {
         List<Action.Leg> legs = new ArrayList<>();
         String first = meter();
         legs.add(new Action.Leg(first, TURN, Map.of(Handled.valve(first), "", SafetyGates.PRESSURE, "")));
-        for (Plumbing.Fitting fitting : fittings(FittingKind.ISOLATION_VALVE)) {
-            if (!fitting.id().equals(first)) {
-                legs.add(new Action.Leg(fitting.id(), TURN, Map.of(Handled.valve(fitting.id()), "")));
+        for (String valve : valves()) {
+            if (!valve.equals(first)) {
+                legs.add(new Action.Leg(valve, TURN, Map.of(Handled.valve(valve), "")));
             }
         }
         if (mainAlive) {

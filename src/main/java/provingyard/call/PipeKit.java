@@ -30,7 +30,7 @@ final class PipeKit implements TestKit {
     private static final double LITRE_A_MINUTE = 1e-3 / 60;
 
     /** A low-flow dial watched for two minutes. */
-    private static final Instrument WATCHED =
+    static final Instrument WATCHED =
             new Instrument(0.5 * LITRE_A_MINUTE, 0, 0.1 * LITRE_A_MINUTE, 0, 400 * LITRE_A_MINUTE);
 
     /** The same over twenty minutes. */

@@ -64,7 +64,7 @@ public record ReviewedTest(
                         "valvePartlyShut",
                         "masterStuckOpen",
                         "masterStuckShut" -> VALVES;
-                case "filterClogged", "supplyLow", "regulatorLow" -> SUPPLY;
+                case "filterClogged", "supplyLow", "regulatorLow", "houseRuns" -> SUPPLY;
                 case "extraStart", "seasonalWrong" -> PROGRAM;
                 case "rainStuck",
                         "rainStuckDry",
