@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import provingyard.diagnosis.Action;
-import provingyard.diagnosis.SafetyGates;
 
 /**
  * What is done after a finding: the repair of what was stated, and the check after it. Minutes are common practice, no
@@ -33,8 +32,7 @@ final class Mending {
         boolean buried = repairClass.startsWith(Suspects.MAIN) || repairClass.startsWith("lateral:");
         String place = place(site, repairClass);
         List<Action.Leg> legs = new ArrayList<>();
-        site.test("makeSafe")
-                .ifPresent(safe -> legs.add(relieved(safe.action().legs().get(0))));
+        legs.add(site.ground().relieved(target(repairClass)));
         legs.add(new Action.Leg(place, buried ? DUG : ABOVE_GROUND, Map.of()));
         Set<Action.Risk> risks = buried ? Set.of(Action.Risk.DIGS) : Set.of();
         return repair(site, repairClass, legs, risks, Tool.DIG);
@@ -46,12 +44,6 @@ final class Mending {
                 new Action("repair:" + repairClass, Action.Kind.REPAIR, legs, Map.of(), null, repairClass, risks);
         String last = legs.get(legs.size() - 1).place();
         return new FieldTest("repair", repairClass, site.place(last), tool, action, null, null);
-    }
-
-    private static Action.Leg relieved(Action.Leg shut) {
-        Map<String, String> sets = new java.util.TreeMap<>(shut.sets());
-        sets.put(SafetyGates.PRESSURE, SafetyGates.RELIEVED);
-        return new Action.Leg(shut.place(), shut.minutes(), sets);
     }
 
     /** The check after the repair of a class: a test that would show the fault, done again. */
