@@ -33,7 +33,7 @@ final class FilterKit implements TestKit {
         List<Action.Leg> legs = List.of(ground.relieved(filter.id()), new Action.Leg(filter.id(), OPEN, Map.of()));
         Set<Action.Risk> risks = Set.of(Action.Risk.OPENS_PRESSURE);
         Action action = new Action(id, Action.Kind.TEST, legs, Map.of(), FieldTest.once(id), null, risks);
-        Measure measure = new Measure.Answers(List.of("clean", "clogged"));
+        Measure measure = new Measure.Answers(List.of("clean", "clogged"), true);
         var at = ground.places().get(filter.id());
         return new FieldTest(INSPECT, filter.id(), at, Tool.LOOK, action, measure, null);
     }
