@@ -197,6 +197,8 @@ public final class CallSite implements Premises {
                                 .mapToDouble(Double::doubleValue)
                                 .toArray())
                 .toArray(double[][]::new);
-        return new CategoryPrediction(rows);
+        return ((FieldTest.Measure.Answers) test.measure()).sight()
+                ? CategoryPrediction.ofSight(rows)
+                : new CategoryPrediction(rows);
     }
 }

@@ -28,11 +28,20 @@ public record FieldTest(
         /** A number in SI units, shown in the user's. */
         record Number(Quantity quantity, Instrument instrument, double supplySigma) implements Measure {}
 
-        /** One of some answers, each with the key of its text: {@code answer.<key>}. */
-        record Answers(List<String> keys) implements Measure {
+        /**
+         * One of some answers, each with the key of its text: {@code answer.<key>}.
+         *
+         * @param sight whether the fault itself is seen, not a sign of it
+         */
+        record Answers(List<String> keys, boolean sight) implements Measure {
 
             public Answers {
                 keys = List.copyOf(keys);
+            }
+
+            /** Answers of signs. */
+            Answers(List<String> keys) {
+                this(keys, false);
             }
         }
     }

@@ -2,6 +2,7 @@ package provingyard.call;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -27,6 +28,12 @@ final class Ground {
 
     /** Minutes to turn a valve and let it settle (common practice, no source). */
     static final double TURN = 2;
+
+    /** Minutes to relieve the pressure behind it. */
+    private static final double RELIEVE = 2;
+
+    /** Metres before a fitting at which what presses on it is looked up. */
+    private static final double BEFORE = 0.01;
 
     private static final double SEEN = 0.1;
 
@@ -79,7 +86,14 @@ final class Ground {
 
     /** All families of tests. */
     List<TestKit> kits() {
-        return List.of(new PipeKit(this), new WalkKit(this), new ElectricKit(this), new SensorKit(this));
+        return List.of(
+                new PipeKit(this),
+                new FilterKit(this),
+                new HouseKit(this),
+                new DecayKit(this),
+                new WalkKit(this),
+                new ElectricKit(this),
+                new SensorKit(this));
     }
 
     /** Fittings of a kind in the document's order. */
@@ -170,6 +184,40 @@ final class Ground {
     }
 
     /**
+     * What has a handle beside the meter's stop: the shut-off at the point of connection, the isolation valves, and filters
+     * that the meter's stop does not cut off.
+     */
+    private Set<String> valves() {
+        Set<String> valves = new LinkedHashSet<>(List.of(pointOfConnection()));
+        fittings(FittingKind.ISOLATION_VALVE).forEach(f -> valves.add(f.id()));
+        fittings(FittingKind.FILTER).stream().filter(this::isAboveTheStop).forEach(f -> valves.add(f.id()));
+        return valves;
+    }
+
+    /**
+     * The leg that makes a fitting safe to open: the water before it is shut and the pressure relieved. That is the meter's
+     * stop, or where the fitting stands above it, its own shut-off right before it (common practice, no source).
+     */
+    Action.Leg relieved(String fitting) {
+        String shut = fittings(FittingKind.FILTER).stream()
+                .filter(f -> f.id().equals(fitting) && isAboveTheStop(f))
+                .map(Plumbing.Fitting::id)
+                .findFirst()
+                .orElseGet(this::meter);
+        Map<String, String> sets =
+                Map.of(Handled.valve(shut), Handled.SHUT, SafetyGates.PRESSURE, SafetyGates.RELIEVED);
+        return new Action.Leg(shut, TURN + RELIEVE, sets);
+    }
+
+    /** Whether water still presses on a fitting with the meter's stop shut. */
+    private boolean isAboveTheStop(Plumbing.Fitting fitting) {
+        boolean[] none = new boolean[pipes.zones().size()];
+        Hands stop = Hands.of(List.of(), List.of(meter()));
+        WaterFlows flows = pipes.flows(none, pipes.masterOpenAtRest(), stop, List.of());
+        return flows.pressureAt(fitting.on(), fitting.along() - BEFORE) > 0;
+    }
+
+    /**
      * Legs that bring all valves into their usual state, each left out where it holds.
      *
      * @param mainAlive whether a master valve that rests shut is opened by hand, so that the main has pressure
@@ -178,9 +226,9 @@ final class Ground {
         List<Action.Leg> legs = new ArrayList<>();
         String first = meter();
         legs.add(new Action.Leg(first, TURN, Map.of(Handled.valve(first), "", SafetyGates.PRESSURE, "")));
-        for (Plumbing.Fitting fitting : fittings(FittingKind.ISOLATION_VALVE)) {
-            if (!fitting.id().equals(first)) {
-                legs.add(new Action.Leg(fitting.id(), TURN, Map.of(Handled.valve(fitting.id()), "")));
+        for (String valve : valves()) {
+            if (!valve.equals(first)) {
+                legs.add(new Action.Leg(valve, TURN, Map.of(Handled.valve(valve), "")));
             }
         }
         fittings(FittingKind.MASTER_VALVE).forEach(m -> legs.add(master(m, mainAlive)));

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import provingyard.diagnosis.Action;
-import provingyard.diagnosis.SafetyGates;
 
 /**
  * What is done after a finding: the repair of what was stated, and the check after it. Minutes are common practice, no
@@ -17,27 +16,34 @@ final class Mending {
 
     private static final double DUG = 45;
     private static final double ABOVE_GROUND = 20;
+    private static final double TOLD = 5;
 
     private Mending() {}
 
-    /** The repair of a class: buried pipe is dug up with the water shut and the pressure relieved. */
+    /**
+     * The repair of a class: buried pipe is dug up with the water shut and the pressure relieved. Water that runs in the house
+     * is a plumber's work: the owner is told.
+     */
     static FieldTest repair(CallSite site, String repairClass) {
+        if (repairClass.equals(Suspects.HOUSE)) {
+            List<Action.Leg> told = List.of(new Action.Leg(site.ground().meter(), TOLD, Map.of()));
+            return repair(site, repairClass, told, Set.of(), Tool.REQUEST);
+        }
         boolean buried = repairClass.startsWith(Suspects.MAIN) || repairClass.startsWith("lateral:");
         String place = place(site, repairClass);
         List<Action.Leg> legs = new ArrayList<>();
-        site.test("makeSafe")
-                .ifPresent(safe -> legs.add(relieved(safe.action().legs().get(0))));
+        legs.add(site.ground().relieved(target(repairClass)));
         legs.add(new Action.Leg(place, buried ? DUG : ABOVE_GROUND, Map.of()));
         Set<Action.Risk> risks = buried ? Set.of(Action.Risk.DIGS) : Set.of();
-        Action action =
-                new Action("repair:" + repairClass, Action.Kind.REPAIR, legs, Map.of(), null, repairClass, risks);
-        return new FieldTest("repair", repairClass, site.place(place), Tool.DIG, action, null, null);
+        return repair(site, repairClass, legs, risks, Tool.DIG);
     }
 
-    private static Action.Leg relieved(Action.Leg shut) {
-        Map<String, String> sets = new java.util.TreeMap<>(shut.sets());
-        sets.put(SafetyGates.PRESSURE, SafetyGates.RELIEVED);
-        return new Action.Leg(shut.place(), shut.minutes(), sets);
+    private static FieldTest repair(
+            CallSite site, String repairClass, List<Action.Leg> legs, Set<Action.Risk> risks, Tool tool) {
+        Action action =
+                new Action("repair:" + repairClass, Action.Kind.REPAIR, legs, Map.of(), null, repairClass, risks);
+        String last = legs.get(legs.size() - 1).place();
+        return new FieldTest("repair", repairClass, site.place(last), tool, action, null, null);
     }
 
     /** The check after the repair of a class: a test that would show the fault, done again. */

@@ -12,7 +12,6 @@ import provingyard.call.FieldTest.Measure;
 import provingyard.call.FieldTest.Quantity;
 import provingyard.diagnosis.Action;
 import provingyard.diagnosis.Instrument;
-import provingyard.diagnosis.SafetyGates;
 import provingyard.diagnosis.SiteState;
 import provingyard.scenario.Plumbing.Fitting;
 import provingyard.scenario.Plumbing.FittingKind;
@@ -30,7 +29,7 @@ final class PipeKit implements TestKit {
     private static final double LITRE_A_MINUTE = 1e-3 / 60;
 
     /** A low-flow dial watched for two minutes. */
-    private static final Instrument WATCHED =
+    static final Instrument WATCHED =
             new Instrument(0.5 * LITRE_A_MINUTE, 0, 0.1 * LITRE_A_MINUTE, 0, 400 * LITRE_A_MINUTE);
 
     /** The same over twenty minutes. */
@@ -72,7 +71,6 @@ final class PipeKit implements TestKit {
         isolate();
         zones();
         pressures();
-        filters();
         masters();
         ground.pipes().zones().forEach(this::catchCans);
         putBack();
@@ -308,35 +306,6 @@ final class PipeKit implements TestKit {
     /** What is cut off from all water has no pressure. */
     private static Expected pascals(double pressure) {
         return new Expected.Number(Double.isNaN(pressure) ? 0 : Math.max(0, pressure));
-    }
-
-    private void filters() {
-        String first = ground.meter();
-        for (Fitting filter : ground.fittings(FittingKind.FILTER)) {
-            List<Action.Leg> legs = List.of(
-                    new Action.Leg(
-                            first,
-                            Ground.TURN + 2,
-                            Map.of(Handled.valve(first), Handled.SHUT, SafetyGates.PRESSURE, SafetyGates.RELIEVED)),
-                    new Action.Leg(filter.id(), 6, Map.of()));
-            add(
-                    "inspectFilter",
-                    filter.id(),
-                    filter.id(),
-                    Tool.LOOK,
-                    action("inspectFilter", filter.id(), Action.Kind.TEST, legs, Set.of(Action.Risk.OPENS_PRESSURE)),
-                    new Measure.Answers(List.of("clean", "clogged")),
-                    null,
-                    (state, wrong) -> Expected.Odds.sure(clogged(filter, wrong) ? 1 : 0, 2));
-        }
-    }
-
-    /** A filter's state is the fault itself: it is looked at, not inferred. */
-    private boolean clogged(Fitting filter, Case wrong) {
-        return wrong.faults().stream()
-                .map(ground::fault)
-                .anyMatch(f ->
-                        f.kind() == provingyard.scenario.FaultPlan.Kind.FILTER_CLOGGED && f.on().equals(filter.id()));
     }
 
     private void putBack() {

@@ -22,6 +22,7 @@ import provingyard.scenario.Sites;
  * @param perItem weight by kind, per item; {@code mainline} per {@link #MAIN_METRES} of pipe, shared by the sizes
  * @param mainlineOpenings openings of the sizes of mainline leaks, rising
  * @param mainlineExponents leak exponents of these
+ * @param houseOpening what is open in a house where water runs: a toilet that fills for ever, a tap
  * @param mainlineSpread share of a mainline leak's or a narrowed fitting's effect by which other openings of the same size differ (standard deviation)
  * @param otherSpread the same for other faults that have a size
  */
@@ -32,6 +33,7 @@ record Rates(
         List<Double> mainlineExponents,
         String lateralOpening,
         String weepOpening,
+        String houseOpening,
         double mainlineSpread,
         double otherSpread) {
 
@@ -75,6 +77,7 @@ record Rates(
             case LATERAL_BREAK,
                     VALVE_WEEPS,
                     SUPPLY_LOW,
+                    HOUSE_RUNS,
                     REGULATOR_LOW,
                     HEAD_BROKEN,
                     NOZZLE_CLOGGED,

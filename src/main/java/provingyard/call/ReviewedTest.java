@@ -64,7 +64,7 @@ public record ReviewedTest(
                         "valvePartlyShut",
                         "masterStuckOpen",
                         "masterStuckShut" -> VALVES;
-                case "filterClogged", "supplyLow", "regulatorLow" -> SUPPLY;
+                case "filterClogged", "supplyLow", "regulatorLow", "houseRuns" -> SUPPLY;
                 case "extraStart", "seasonalWrong" -> PROGRAM;
                 case "rainStuck",
                         "rainStuckDry",
@@ -106,7 +106,7 @@ public record ReviewedTest(
 
     /** Bits of the best that could be done in its minutes: no more than what was left to be told. */
     public double best() {
-        return Math.max(step.gain(), Math.min(step.bestBits(), step.before()));
+        return step.bestBits();
     }
 
     /** Bits given away: what the best would have told beyond it, no more than what was left. */

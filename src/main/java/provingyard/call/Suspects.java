@@ -29,6 +29,9 @@ final class Suspects {
     /** Repair class of nothing being wrong. */
     static final String NONE = "none";
 
+    /** Repair class of water that runs on the house's side of the point of connection: a plumber's work. */
+    static final String HOUSE = "houseRuns";
+
     /** What repair classes of mainlines begin with. */
     static final String MAIN = "main:";
 
@@ -121,6 +124,7 @@ final class Suspects {
         return switch (fault.kind()) {
             case MAINLINE_BREAK, MAINLINE_LEAK -> cellClass(fault.on(), fault.along());
             case LATERAL_BREAK -> "lateral:" + zoneOfPipe(fault.on());
+            case HOUSE_RUNS -> HOUSE;
             case HEAD_BROKEN, NOZZLE_CLOGGED -> Rates.name(fault.kind()) + ":" + zoneOfHead(fault.on());
             default -> Rates.name(fault.kind()) + ":" + fault.on();
         };
@@ -244,6 +248,13 @@ final class Suspects {
 
     private void supply() {
         on(Kind.SUPPLY_LOW, scenario.plumbing().supply().junction(), SUPPLY_LOST);
+        if (scenario.call().house()) {
+            scenario.plumbing().fittings().stream()
+                    .filter(f -> f.kind() == Plumbing.FittingKind.METER)
+                    .limit(1)
+                    .forEach(f -> add(new FaultPlan(
+                            Kind.HOUSE_RUNS, f.id(), 0, Rates.area(rates.houseOpening()), 0.5, 0, null, 0)));
+        }
     }
 
     private void controller() {

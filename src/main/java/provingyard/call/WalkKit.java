@@ -407,6 +407,8 @@ final class WalkKit implements TestKit {
             List<String> answers,
             String runs,
             BiFunction<SiteState, Case, Expected> model) {
-        tests.put(new FieldTest(kind, target, at, tool, action, new Measure.Answers(answers), runs), model);
+        tests.put(
+                new FieldTest(kind, target, at, tool, action, new Measure.Answers(answers, tool == Tool.DIG), runs),
+                model);
     }
 }

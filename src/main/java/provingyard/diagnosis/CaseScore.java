@@ -124,13 +124,13 @@ public record CaseScore(
      * The score:
      *
      * <pre>
-     * ev = min(1, P_d/0.90)   A = ok ev   S = sum EIG / sum rho* c   R redundant of n tests
+     * ev = min(1, P_d/0.90)   A = ok ev   S = sum EIG / sum min(rho* c, H)   R redundant of n tests
      * D = 45 A + 25 A min(1, 1.25 T_ref/T) + 20 S ev + 10 (1 - R/n)
      *     - 30 max(0, 0.90 - P_d)/0.90 - 5 max(0, unsupported digs - 1) - 5 [no check after a repair]
      *     - 10 (1 - min(1, (W_ref + 50)/(W + 50)))
      * </pre>
      *
-     * kept within 0 and 100, and at most 59 after an unsafe act. Without a test S and the line of redundant tests give
+     * with H the bits that were left before a test: no action can tell more. Kept within 0 and 100, and at most 59 after an unsafe act. Without a test S and the line of redundant tests give
      * nothing.
      *
      * @param referenceMinutes T_ref, mean minutes of the reference

@@ -74,7 +74,8 @@ public final class Expectation {
                 masses.add(repairClass, y, p * prediction.probability(h, y));
             }
         }
-        return masses.bits(null, belief, 1 - trust.outliers(), trust.outliers() / categories);
+        double outliers = prediction.outliers(trust);
+        return masses.bits(null, belief, 1 - outliers, outliers / categories);
     }
 
     private double ofNumber(Belief belief, NumericPrediction prediction) {

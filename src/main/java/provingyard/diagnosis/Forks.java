@@ -29,8 +29,7 @@ final class Forks {
         for (int y = 0; y < prediction.categories(); y++) {
             double sum = 0;
             for (int h = 0; h < prediction.size(); h++) {
-                double p = prediction.probability(h, y);
-                sum += belief.probability(h) * Likelihood.category(p, prediction.categories(), trust);
+                sum += belief.probability(h) * prediction.likelihood(h, y, trust);
             }
             forks.add(new Fork(new Reading.Seen(y), sum));
         }

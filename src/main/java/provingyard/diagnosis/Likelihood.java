@@ -46,9 +46,13 @@ public final class Likelihood {
         return (1 - trust.outliers()) * step + trust.outliers() * instrument.resolution() / instrument.range();
     }
 
-    /** Likelihood of a category: {@code L = (1 - epsilon) p + epsilon / categories}. */
-    public static double category(double probability, int categories, Trust trust) {
-        return (1 - trust.outliers()) * probability + trust.outliers() / categories;
+    /**
+     * Likelihood of a category: {@code L = (1 - epsilon) p + epsilon / categories}.
+     *
+     * @param outliers epsilon; less for direct sight than for instruments
+     */
+    public static double category(double probability, int categories, double outliers) {
+        return (1 - outliers) * probability + outliers / categories;
     }
 
     /** Natural logarithm of a likelihood, floored. */

@@ -70,13 +70,7 @@ public final class Ranking {
             double[] spreads = {numeric.spread(one), numeric.spread(other)};
             return new NumericPrediction(means, spreads, numeric.instrument(), numeric.supplySigma());
         }
-        CategoryPrediction table = (CategoryPrediction) prediction;
-        double[][] rows = new double[2][table.categories()];
-        for (int y = 0; y < table.categories(); y++) {
-            rows[0][y] = table.probability(one, y);
-            rows[1][y] = table.probability(other, y);
-        }
-        return new CategoryPrediction(rows);
+        return ((CategoryPrediction) prediction).of(one, other);
     }
 
     Trust trust() {

@@ -36,9 +36,12 @@ public record Step(
         breaches = Set.copyOf(breaches);
     }
 
-    /** Bits that the best action would have told in the same minutes. */
+    /**
+     * Bits that the best action would have told in the same minutes, no more than what was left to be told: a dig of half an
+     * hour is not held against thirty minutes of looks that would have run out of anything to tell.
+     */
     public double bestBits() {
-        return bestRate * minutes;
+        return Math.max(gain, Math.min(bestRate * minutes, before));
     }
 
     /** Share of the best bits, 0 to 1; 1 where nothing could have been told. */
@@ -46,7 +49,7 @@ public record Step(
         return bestBits() > 0 ? Math.min(1, gain / bestBits()) : 1;
     }
 
-    /** Bits given away: {@code c (rho* - rho)}. */
+    /** Bits given away: {@code min(c rho*, H) - c rho}, with H the bits that were left. */
     public double regret() {
         return Math.max(0, bestBits() - gain);
     }

@@ -13,7 +13,7 @@ import provingyard.quantity.In;
  * @param on id of the pipe, fitting or head; the supply's junction; for sensor faults the sensor kind's name; {@code
  *     controller} for what is wrong in the controller itself
  * @param along m from the pipe's {@code from} end (pipes only)
- * @param opening orifice area in m2 (breaks and leaks)
+ * @param opening orifice area in m2 (breaks and leaks, and what is open in a house)
  * @param leakExponent N1 of the fixed-and-variable-area leak law, 0.5 to 1.5
  * @param amount size of other faults in their own measure, see {@link Kind} (0 where unused)
  * @param when when it happens in the site's own season; null when only by its rate
@@ -49,6 +49,11 @@ public record FaultPlan(
         FILTER_CLOGGED,
         /** The supply gives less (share of its static pressure that is lost). */
         SUPPLY_LOW,
+        /**
+         * Water runs in the house or building that the meter serves as well; {@code on} is the meter, behind which the house's
+         * branch leaves. What runs there leaves the site by the house's drain and is counted as leaked.
+         */
+        HOUSE_RUNS,
         /** A regulator holds too little (share of its setting that is lost). */
         REGULATOR_LOW,
         /** A head's nozzle is gone or its body broken (share of its flow that is added). */

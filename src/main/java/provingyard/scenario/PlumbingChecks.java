@@ -94,7 +94,8 @@ final class PlumbingChecks {
         }
         String kind = fault.path("kind").asText();
         boolean opens = kind.endsWith("Break") || kind.endsWith("Leak");
-        if (opens && fault.path("opening").asDouble(Double.NaN) == 0) {
+        boolean house = kind.equals("houseRuns");
+        if ((opens || house) && fault.path("opening").asDouble(Double.NaN) == 0) {
             findings.error(Code.REF_NEEDS, at, kind, "opening");
         }
         if (opens
@@ -105,6 +106,20 @@ final class PlumbingChecks {
                     new FormPass.Name("pipe", fault.path("on").asText(), at + "/on"),
                     List.copyOf(pipes.keySet()));
         }
+        if (house && !meters().contains(fault.path("on").asText())) {
+            ReferenceChecks.unknown(
+                    findings, new FormPass.Name("meter", fault.path("on").asText(), at + "/on"), meters());
+        }
+    }
+
+    private List<String> meters() {
+        List<String> meters = new ArrayList<>();
+        plumbing.path("fittings").forEach(f -> {
+            if (f.path("kind").asText().equals("meter")) {
+                meters.add(f.path("id").asText());
+            }
+        });
+        return meters;
     }
 
     /** Each pipe's size is one of its make. */

@@ -14,6 +14,7 @@ import provingyard.quantity.In;
  * @param deals what may be wrong: each deal is a list of faults (places in the scenario's list), empty for none; which
  *     deal a seat gets is drawn
  * @param tests tests allowed, by name; empty for all
+ * @param house whether the meter serves a house or building too, by a branch right behind it
  */
 public record ServiceCall(
         Text complaint,
@@ -21,7 +22,8 @@ public record ServiceCall(
         List<Text> shown,
         FaultPlan.When arrives,
         List<List<Integer>> deals,
-        List<String> tests) {
+        List<String> tests,
+        boolean house) {
 
     /**
      * What an owner saw, as the outcome that a test of the same thing would have had.

@@ -24,7 +24,8 @@ final class CallSites {
         Scenario site = Sites.open(id).orThrow();
         Text nothing = new Text("Something is wrong.", "Algo anda mal.");
         FaultPlan.When arrives = new FaultPlan.When(day, LocalTime.of(8, 0));
-        ServiceCall call = new ServiceCall(nothing, List.of(), List.of(), arrives, List.of(List.of()), List.of());
+        ServiceCall call =
+                new ServiceCall(nothing, List.of(), List.of(), arrives, List.of(List.of()), List.of(), false);
         return CallSite.of(site.called(call, authored));
     }
 

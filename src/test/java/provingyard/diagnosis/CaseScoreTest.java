@@ -20,7 +20,7 @@ class CaseScoreTest {
 
     private static Step step(
             Kind kind, double gain, double minutes, double bestRate, double target, Hazard... breaches) {
-        return new Step("a", kind, gain, minutes, bestRate, 3, 2, target, true, Set.of(breaches));
+        return new Step("a", kind, gain, minutes, bestRate, 5, 4, target, true, Set.of(breaches));
     }
 
     private static Declaration declared(Hit hit, double probability) {
@@ -51,6 +51,18 @@ class CaseScoreTest {
         assertEquals(1, score.redundant());
         assertEquals(50, score.minutes());
         assertEquals(Set.of(Flag.REDUNDANT, Flag.STOPPED_EARLY), score.flags());
+    }
+
+    /** Half an hour of digging is held against what was left to be told, not against half an hour of the best rate. */
+    @Test
+    void noTestIsHeldAgainstMoreThanWasLeft() {
+        Step dig = new Step("dig", Kind.DIG, 0.9, 35, 0.2, 1.2, 0.1, 0.6, true, Set.of());
+        assertEquals(1.2, dig.bestBits(), 1e-12);
+        assertEquals(0.75, dig.share(), 1e-12);
+        assertEquals(0.3, dig.regret(), 1e-12);
+        CaseScore score = score(declared(Hit.RIGHT, 0.95), dig);
+        assertEquals(0.75, score.informationShare(), 1e-12);
+        assertTrue(score.lines().contains(new CaseScore.Line(CaseScore.Kind.PROCESS, 20 * 0.75)));
     }
 
     @Test

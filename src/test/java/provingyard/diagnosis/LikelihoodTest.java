@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -46,7 +47,7 @@ class LikelihoodTest {
 
     @Test
     void categoriesShareTheOutliers() {
-        assertEquals(0.995 * 0.2 + 0.005 / 3, Likelihood.category(0.2, 3, Trust.USUAL), 1e-15);
+        assertEquals(0.995 * 0.2 + 0.005 / 3, Likelihood.category(0.2, 3, 0.005), 1e-15);
     }
 
     @Test
@@ -64,5 +65,34 @@ class LikelihoodTest {
         assertEquals(510, GAUGE.shown(507));
         assertEquals(0, GAUGE.shown(-4));
         assertEquals(1000, GAUGE.shown(4000));
+    }
+
+    /** Of fifty places one is dug up, and there is the broken pipe. */
+    @Test
+    void whatIsSeenInAnOpenPitIsAsGoodAsCertain() {
+        double[][] rows = new double[50][];
+        for (int h = 0; h < rows.length; h++) {
+            rows[h] = h == 7 ? new double[] {0, 1} : new double[] {1, 0};
+        }
+        Reading found = new Reading.Seen(1);
+        double pit = after(CategoryPrediction.ofSight(rows), found);
+        double reading = after(new CategoryPrediction(rows), found);
+        assertTrue(pit > 0.99, "in the pit " + pit);
+        assertTrue(reading < 0.9, "by an instrument " + reading);
+        assertEquals(1, after(new CategoryPrediction(rows).of(7), found, 0), 1e-12);
+    }
+
+    private static double after(CategoryPrediction prediction, Reading reading) {
+        return after(prediction, reading, 7);
+    }
+
+    private static double after(CategoryPrediction prediction, Reading reading, int h) {
+        List<Hypotheses.Weighted> all = IntStream.range(0, prediction.size())
+                .mapToObj(i -> new Hypotheses.Weighted(
+                        new Hypothesis("main", "cell", Hypothesis.Size.PLAIN, "main/" + i), 1, 1))
+                .toList();
+        return Belief.before(Hypotheses.of(all))
+                .after(prediction, reading, Trust.USUAL)
+                .probability(h);
     }
 }

@@ -17,8 +17,8 @@ final class CallSamples {
         Scenario site = Sites.open(id).orThrow();
         ServiceCall call = site.call();
         List<List<Integer>> one = List.of(call.deals().get(deal));
-        ServiceCall dealt =
-                new ServiceCall(call.complaint(), call.seen(), call.shown(), call.arrives(), one, call.tests());
+        ServiceCall dealt = new ServiceCall(
+                call.complaint(), call.seen(), call.shown(), call.arrives(), one, call.tests(), call.house());
         return new Scenario(
                 site.format(),
                 site.id(),

@@ -68,7 +68,7 @@ final class PlumbingGraph {
         for (int i = 0; i < scenario.faults().size(); i++) {
             FaultPlan fault = scenario.faults().get(i);
             if (leaks(fault)) {
-                stops.get(fault.on()).add(new Stop(fault.along(), leakId(i), null));
+                stops.get(leakPipe(fault)).add(new Stop(leakAlong(fault), leakId(i), null));
             }
         }
         plumbing.pipes().forEach(this::cut);
@@ -78,12 +78,29 @@ final class PlumbingGraph {
         return new PlumbingGraph(scenario);
     }
 
-    /** Whether a fault is an opening in a pipe. */
+    /** Whether a fault is an opening through which water leaves: in a pipe, or on the house's branch. */
     static boolean leaks(FaultPlan fault) {
         return switch (fault.kind()) {
-            case MAINLINE_BREAK, MAINLINE_LEAK, LATERAL_BREAK -> true;
+            case MAINLINE_BREAK, MAINLINE_LEAK, LATERAL_BREAK, HOUSE_RUNS -> true;
             default -> false;
         };
+    }
+
+    /** The pipe of an opening: its own, or the one that the meter sits on, behind which the house's branch leaves. */
+    String leakPipe(FaultPlan fault) {
+        return fault.kind() == FaultPlan.Kind.HOUSE_RUNS ? fitting(fault.on()).on() : fault.on();
+    }
+
+    /** Its distance from that pipe's {@code from} end, m. */
+    double leakAlong(FaultPlan fault) {
+        return fault.kind() == FaultPlan.Kind.HOUSE_RUNS ? fitting(fault.on()).along() + 2 * SAME_PLACE : fault.along();
+    }
+
+    private Plumbing.Fitting fitting(String id) {
+        return scenario.plumbing().fittings().stream()
+                .filter(f -> f.id().equals(id))
+                .findFirst()
+                .orElseThrow();
     }
 
     /** The tap's name of the scenario's i-th fault. */

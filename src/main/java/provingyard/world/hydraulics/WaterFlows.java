@@ -15,7 +15,7 @@ import java.util.Map;
  * @param zones flow through each zone valve
  * @param zonePressures pressure behind each zone valve
  * @param parts flow of each pipe's parts in order, positive from the pipe's {@code from} end
- * @param leaked flow of all leaks and breaks together
+ * @param leaked flow of all leaks and breaks together, and of what runs in a house
  * @param supply flow through the point of connection: the sum of all that leaves
  * @param problem why the solver has no answer; null when it has
  */

@@ -139,7 +139,7 @@ public final class Waterworks {
     /** Where a leak or break of the scenario is. */
     public Point leakAt(int fault) {
         FaultPlan plan = scenario.faults().get(fault);
-        return path(plan.on()).pointAt(plan.along());
+        return path(graph.leakPipe(plan)).pointAt(graph.leakAlong(plan));
     }
 
     /**
@@ -221,6 +221,7 @@ public final class Waterworks {
             case MAINLINE_BREAK,
                     MAINLINE_LEAK,
                     LATERAL_BREAK,
+                    HOUSE_RUNS,
                     VALVE_STUCK_OPEN,
                     VALVE_WEEPS,
                     VALVE_STUCK_SHUT,
@@ -259,7 +260,7 @@ public final class Waterworks {
 
     private void apply(NetworkState state, int index, FaultPlan fault) {
         switch (fault.kind()) {
-            case MAINLINE_BREAK, MAINLINE_LEAK, LATERAL_BREAK ->
+            case MAINLINE_BREAK, MAINLINE_LEAK, LATERAL_BREAK, HOUSE_RUNS ->
                 state.setOutletK(network.outlet(PlumbingGraph.leakId(index)), PlumbingNetwork.leakFactor(fault));
             case VALVE_STUCK_OPEN, MASTER_STUCK_OPEN -> state.setOpen(network.link(fault.on()), true);
             case VALVE_WEEPS -> state.setOpen(network.link(PlumbingNetwork.weepId(index)), true);
@@ -371,7 +372,7 @@ public final class Waterworks {
             return 0;
         }
         return switch (fault.kind()) {
-            case MAINLINE_BREAK, MAINLINE_LEAK, LATERAL_BREAK ->
+            case MAINLINE_BREAK, MAINLINE_LEAK, LATERAL_BREAK, HOUSE_RUNS ->
                 state.outletFlow(network.outlet(PlumbingGraph.leakId(i)));
             case VALVE_STUCK_OPEN -> {
                 int z = zones().indexOf(fault.on());
@@ -420,5 +421,15 @@ public final class Waterworks {
     /** Zones' laterals by zone valve id. */
     public Map<String, Set<String>> laterals() {
         return graph.laterals();
+    }
+
+    /**
+     * The part of the plumbing around a place that hands cut off while no zone runs.
+     *
+     * @param along m from the pipe's {@code from} end
+     * @param shut fittings that are shut
+     */
+    public ClosedSection closed(String pipe, double along, Set<String> shut) {
+        return ClosedSection.around(graph, scenario.plumbing(), pipe, along, shut);
     }
 }
