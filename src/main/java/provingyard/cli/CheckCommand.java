@@ -11,6 +11,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import provingyard.call.CallChecks;
 import provingyard.scenario.Problem;
 import provingyard.scenario.Read;
 import provingyard.scenario.Scenario;
@@ -54,7 +55,7 @@ final class CheckCommand implements Callable<Integer> {
             spec.commandLine().getErr().println(texts.say("bad.read", file, TextFile.reason(e, texts)));
             return Main.BAD_INPUT;
         }
-        Read<Scenario> read = References.readWithSite(file.toString(), text);
+        Read<Scenario> read = CallChecks.check(file.toString(), References.readWithSite(file.toString(), text));
         List<Problem> said = read.problems().stream()
                 .filter(p -> verbose || p.severity() != Severity.NOTE)
                 .toList();

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import provingyard.call.CallChecks;
 import provingyard.scenario.Problem;
 import provingyard.scenario.Read;
 import provingyard.scenario.Scenario;
@@ -41,7 +42,8 @@ final class Inputs {
             return Optional.empty();
         }
         boolean shipped = known.map(Sites.Site::shipped).orElse(false);
-        Read<Scenario> read = shipped ? Sites.open(name) : References.check(name, Sites.open(name));
+        Read<Scenario> read =
+                shipped ? Sites.open(name) : CallChecks.check(name, References.check(name, Sites.open(name)));
         complain(read.errors());
         return Optional.ofNullable(read.value());
     }

@@ -68,6 +68,8 @@ public record Problem(
         REF_SITE,
         REF_CUT_OFF,
         REF_REPLACES,
+        REF_SEEN,
+        REF_UNSEEN,
         GEO_OUTSIDE,
         GEO_CORNERS,
         GEO_ALONG,

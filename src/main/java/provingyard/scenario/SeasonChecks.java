@@ -144,6 +144,7 @@ final class SeasonChecks {
             findings.error(Code.REF_NEEDS, "", "serviceCall", "call");
         }
         deals();
+        arrival();
         for (int i = 0; i < tree.at("/lesson/about").size(); i++) {
             String kind = tree.at("/lesson/about").path(i).asText();
             if (tune && tree.path("kit").path(kind).isNull()) {
@@ -153,6 +154,14 @@ final class SeasonChecks {
         JsonNode mastery = tree.at("/lesson/mastery");
         if (mastery.path("need").asInt(0) > mastery.path("ofLast").asInt(99)) {
             order("/lesson/mastery", "need > ofLast", "need \u2264 ofLast");
+        }
+    }
+
+    private void arrival() {
+        int days = tree.at("/season/days").asInt(0);
+        JsonNode day = tree.at("/call/arrives/day");
+        if (day.isInt() && days > 0 && day.asInt() > days) {
+            findings.error(Code.GEO_DAY, "/call/arrives/day", day.asText(), days + "");
         }
     }
 
