@@ -147,7 +147,9 @@ class CallJourneyTest {
 
     /** Instruments that are not used any more are still read: their colour says so, nothing shines through. */
     private static void trayIsReadable() {
-        List<Label> labels = List.copyOf(ROBOT.from(node("tool-METER")).lookup((Node n) -> n instanceof Label).<Label>queryAll());
+        List<Label> labels = List.copyOf(ROBOT.from(node("tool-METER"))
+                .lookup((Node n) -> n instanceof Label)
+                .<Label>queryAll());
         assertTrue(labels.size() >= 3, "key, name and minutes");
         Color quiet = Color.web(shell.theme().get().at(Tone.INK_3).hex());
         labels.forEach(l -> {
