@@ -66,6 +66,7 @@ public final class Call {
     private ServiceRun run;
     private double litres;
     private Finding finding;
+    private int beforeFinding;
     private Case wrong;
 
     private Call(CallSite site, Deal deal, long seed) {
@@ -242,12 +243,18 @@ public final class Call {
             throw new IllegalStateException("the finding is stated");
         }
         finding = stated;
+        beforeFinding = notes.size();
         run = run.declare(stated.repairClass());
     }
 
     /** What was stated, if it was. */
     public Optional<Finding> finding() {
         return Optional.ofNullable(finding);
+    }
+
+    /** How many notes were taken before the finding; 0 as long as nothing was stated. */
+    public int notesBeforeFinding() {
+        return beforeFinding;
     }
 
     /** What the finding counts as. */
