@@ -28,7 +28,7 @@ final class CallDebriefRemarks extends VBox {
 
     private static IconNode sign(CallReview.Remark remark) {
         boolean unsafe = remark == CallReview.Remark.UNSAFE;
-        IconNode icon = IconNode.of(remark.good() ? "ok" : unsafe ? "alarm" : "caution", 16);
+        IconNode icon = IconNode.of(CallDebriefSigns.of(remark), 16);
         icon.getStyleClass().add(remark.good() ? "sign-good" : unsafe ? "sign-alarm" : "call-debrief-caution");
         return icon;
     }

@@ -60,6 +60,7 @@ final class CallDebriefScreen extends BorderPane {
         return thread;
     });
     private final Timeline playing = new Timeline(new KeyFrame(STEP, e -> next()));
+    private final CallDebriefSaving saving;
     private final CallDebriefTop top;
     private final VBox explained = new VBox();
     private final VBox better = new VBox();
@@ -81,7 +82,8 @@ final class CallDebriefScreen extends BorderPane {
         this.acts = acts;
         model = new CallDebriefModel(call);
         sayings = new CallDebriefWords(words, call.site());
-        top = new CallDebriefTop(sayings, practice, List.of(), bar());
+        saving = new CallDebriefSaving(model, words, this);
+        top = new CallDebriefTop(sayings, practice, saving.menu(), bar());
         setId("call-debrief");
         setTop(top);
         getStyleClass().add("debrief");
@@ -282,7 +284,7 @@ final class CallDebriefScreen extends BorderPane {
         List<ReviewedTest> tests = way().tests();
         ReviewedTest test = at.get() == 0 ? null : tests.get(at.get() - 1);
         Belief belief = test == null ? Belief.before(review().site().hypotheses()) : test.after();
-        plan.show(new CallDebriefPlan.Moment(belief, test, test == null ? "" : pin(test)));
+        plan.show(new CallDebriefArt.Moment(belief, test, test == null ? "" : pin(test)));
         if (test == null) {
             Label name = new Label(sayings.say("review.explain.start"));
             name.getStyleClass().add("section-title");
@@ -346,6 +348,10 @@ final class CallDebriefScreen extends BorderPane {
                         t -> t.step().kind() != Action.Kind.REPAIR && t.step().kind() != Action.Kind.VERIFY)
                 .count();
         return (int) Math.min(Math.max(1, at.get()), Math.max(1, before));
+    }
+
+    CallDebriefSaving saving() {
+        return saving;
     }
 
     /** As far as the debrief came. */

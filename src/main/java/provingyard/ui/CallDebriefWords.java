@@ -175,6 +175,17 @@ final class CallDebriefWords {
         return names.value(quantity, value);
     }
 
+    /** A range of a number that a test would give, its unit once where both ends have the same. */
+    String span(FieldTest test, ReadingRow.Band band) {
+        Quantity quantity = ((FieldTest.Measure.Number) test.measure()).quantity();
+        String low = value(quantity, band.low());
+        String high = value(quantity, band.high());
+        int unit = high.lastIndexOf('\u00a0');
+        boolean same = unit >= 0 && low.endsWith(high.substring(unit));
+        String from = same ? low.substring(0, low.length() - (high.length() - unit)) : low;
+        return low.equals(high) ? high : from + "\u2013" + high;
+    }
+
     /** What a test read; empty where nothing was read. */
     String reading(ReviewedTest test) {
         FieldTest.Measure measure = test.note().test().measure();
