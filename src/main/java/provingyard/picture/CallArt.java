@@ -24,8 +24,16 @@ public final class CallArt {
         {16, -32}, {16, 32}, {-16, -32}, {-16, 32}, {16, -66}, {16, 66}, {-16, -66}, {-16, 66}, {16, -100}, {-16, 100}
     };
 
+    /** px that scale bar, north and wind take in the lower left corner. */
+    private static final double SCALE_WIDE = 340;
+
+    private static final double SCALE_TALL = 46;
+
     /** px that a mark reaches from its place. */
     private static final double MARK = 14;
+
+    /** px that a letter reaches from its middle. */
+    private static final double LETTER = 7;
 
     /** px between two letters under which one of them moves aside. */
     private static final double CROWDED = 30;
@@ -57,15 +65,17 @@ public final class CallArt {
         }
     }
 
-    /** Writes the shares of the likely parts, the likeliest first; none over another one, or over a mark. */
+    /**
+     * Writes the shares of the likely parts, the likeliest first; none over another one, or over what is taken, to which
+     * they are added: left, top, right and bottom of each.
+     */
     public static void shares(
             Surface s,
             YardShapes shapes,
             View view,
             List<Part> parts,
-            List<Point> marks,
+            List<double[]> taken,
             java.util.function.DoubleFunction<String> percent) {
-        List<double[]> taken = boxes(view, marks);
         parts.stream()
                 .filter(p -> p.probability() >= WRITTEN)
                 .sorted(java.util.Comparator.comparingDouble(p -> -p.probability()))
@@ -97,7 +107,8 @@ public final class CallArt {
         }
     }
 
-    private static List<double[]> boxes(View view, List<Point> marks) {
+    /** What marks take: left, top, right and bottom of each. */
+    public static List<double[]> boxes(View view, List<Point> marks) {
         List<double[]> boxes = new ArrayList<>();
         marks.forEach(m -> {
             double x = view.x(m.x());
@@ -119,8 +130,12 @@ public final class CallArt {
                 .toList();
     }
 
-    /** Writes the letters of valves beside them. */
-    public static void valves(Surface s, View view, java.util.Map<String, Point> valves) {
+    /**
+     * Writes the letters of valves beside them.
+     *
+     * @return what they take: left, top, right and bottom of each
+     */
+    public static List<double[]> valves(Surface s, View view, java.util.Map<String, Point> valves) {
         TextStyle style = TextStyle.of(
                         FontRole.BOLD, view.letters(14), view.theme().at(Tone.LABEL))
                 .middle()
@@ -133,11 +148,17 @@ public final class CallArt {
             written.add(place);
             s.text(letter, place.x(), place.y(), style);
         });
+        return written.stream()
+                .map(w -> new double[] {w.x() - LETTER, w.y() - 2 * LETTER, w.x() + LETTER, w.y() + 4})
+                .toList();
     }
 
-    /** Numbers the places of readings; pills cover neither each other nor the marks that are given. */
-    public static void readings(Surface s, View view, List<Reading> readings, List<Point> marks) {
-        List<double[]> taken = boxes(view, marks);
+    /** Numbers the places of readings; pills cover neither each other nor what is taken, nor scale bar and north. */
+    public static void readings(Surface s, View view, List<Reading> readings, List<double[]> others) {
+        List<double[]> taken = new ArrayList<>(others);
+        double foot = view.height() - view.free().bottom();
+        double left = view.free().left();
+        taken.add(new double[] {left, foot - view.letters(SCALE_TALL), left + view.letters(SCALE_WIDE), foot});
         List<Marks.Pin> pins = new ArrayList<>();
         for (Reading reading : readings) {
             double width = s.textWidth(reading.text(), FontRole.STRONG, 13) + 38;

@@ -13,7 +13,20 @@ final class NoteArt {
 
     void draw(Surface s) {
         view.marks().notes().forEach(n -> note(s, n));
+        // All leaders first: none crosses the words of another pin.
+        if (theme != Theme.PROJECTOR) {
+            view.marks().pins().forEach(p -> leader(s, p));
+        }
         view.marks().pins().forEach(p -> pin(s, p));
+    }
+
+    private void leader(Surface s, Marks.Pin p) {
+        Colour ink = theme.at(Tone.INK);
+        double x = view.x(p.at().x());
+        double y = view.y(p.at().y());
+        s.stroke(Path.segment(x, y, x + p.dx() + 13, y + p.dy()), Pen.of(ink, 1.6));
+        s.fill(Path.circle(x, y, 3), ink);
+        s.stroke(Path.circle(x, y, 3), Pen.of(theme.at(Tone.SHEET), 1));
     }
 
     private void note(Surface s, Marks.Note n) {
@@ -61,9 +74,6 @@ final class NoteArt {
         double left = x + p.dx();
         double cy = y + p.dy();
         double w = s.textWidth(p.text(), FontRole.STRONG, 13) + 38;
-        s.stroke(Path.segment(x, y, left + 13, cy), Pen.of(ink, 1.6));
-        s.fill(Path.circle(x, y, 3), ink);
-        s.stroke(Path.circle(x, y, 3), Pen.of(theme.at(Tone.SHEET), 1));
         Path pill = Path.rounded(left, cy - 13, w, 26, 13);
         s.fill(pill, theme.at(Tone.SHEET));
         s.stroke(pill, Pen.of(ink, 1.4));

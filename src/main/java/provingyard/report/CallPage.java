@@ -105,7 +105,7 @@ public final class CallPage {
         }
         page.heading(story.readings().title());
         for (CallStory.Part part : story.readings().all()) {
-            page.open("div", "keep").lead(part.title());
+            page.open("div", "keep").element("p", "lead reading", part.title());
             part.sentences().forEach(page::paragraph);
             grid(page, part.grid(), "stack");
             page.close();
@@ -132,7 +132,8 @@ public final class CallPage {
         List<Cell> cells = new ArrayList<>();
         for (int i = 0; i < row.size(); i++) {
             boolean number = i >= row.size() - numbers;
-            cells.add(number ? Cell.number(row.get(i)) : Cell.text(row.get(i)));
+            boolean word = row.get(i).indexOf(' ') < 0;
+            cells.add(number ? Cell.number(row.get(i)) : word ? Cell.name(row.get(i)) : Cell.text(row.get(i)));
         }
         return cells;
     }

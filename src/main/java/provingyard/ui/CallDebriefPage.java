@@ -82,14 +82,8 @@ final class CallDebriefPage {
     }
 
     private List<String> about() {
-        double minute = review.yours().tests().isEmpty()
-                ? 0
-                : review.yours()
-                        .tests()
-                        .get(review.yours().tests().size() - 1)
-                        .note()
-                        .minute();
-        String outcome = sayings.say("review.subtitle", sayings.whole(Math.rint(minute)), sayings.outcome(review));
+        String outcome =
+                sayings.say("review.subtitle", sayings.whole(Math.rint(sayings.stated(call))), sayings.outcome(review));
         Call.Finding stated = call.finding().orElseThrow();
         String finding = sayings.say(
                 "review.page.stated",

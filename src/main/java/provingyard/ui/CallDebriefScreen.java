@@ -221,7 +221,7 @@ final class CallDebriefScreen extends BorderPane {
         }
         String outcome = sayings.say(
                 "review.subtitle",
-                sayings.whole(Math.rint(clock())),
+                sayings.whole(Math.rint(experts ? clock() : sayings.stated(model.call()))),
                 experts ? sayings.suspect(way().stated()) : sayings.outcome(state.review()));
         top.shown(experts, outcome, forked());
     }

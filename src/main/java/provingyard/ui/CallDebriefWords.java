@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import provingyard.call.Call;
 import provingyard.call.CallMap;
 import provingyard.call.CallReview;
 import provingyard.call.CallSite;
@@ -203,6 +204,12 @@ final class CallDebriefWords {
     String answer(FieldTest test, int category) {
         String key = ((FieldTest.Measure.Answers) test.measure()).keys().get(category);
         return has("review.answer." + key) ? say("review.answer." + key) : key;
+    }
+
+    /** Minutes on the site when the finding was stated. */
+    double stated(Call call) {
+        int notes = call.notesBeforeFinding();
+        return notes == 0 ? 0 : call.notes().get(notes - 1).minute();
     }
 
     /** What was stated and how near it is. */

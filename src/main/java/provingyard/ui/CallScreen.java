@@ -35,7 +35,7 @@ final class CallScreen extends StackPane {
     private static final double NOTES_EM = 21.4;
 
     /** px that the card takes at the yard's foot, for the plan to stand free above it. */
-    private static final double CARD_EM = 8.4;
+    private static final double CARD_EM = 10.4;
 
     /** Share of the width that the panels may cover, however large the texts. */
     private static final double PANELS = 0.62;
