@@ -19,10 +19,13 @@ public final class CallArt {
     private static final double PILL_HEIGHT = 28;
     private static final double EDGE = 6;
 
-    /** Corners of pills from the place that they belong to, tried in this order; x is to the right or to the left. */
-    private static final double[][] LIES = {
-        {16, -32}, {16, 32}, {-16, -32}, {-16, 32}, {16, -66}, {16, 66}, {-16, -66}, {-16, 66}, {16, -100}, {-16, 100}
-    };
+    /** px of a pill's near edge from the place that it belongs to, to either side, and of its middle, up and down. */
+    private static final double[] ASIDE = {16, -16, 52, -52, 96, -96};
+
+    private static final double[] ALOFT = {-32, 32, -50, 50, -66, 66, -84, 84, -100, 100};
+
+    /** px² of overlap that a pill takes rather than to lie a px farther off. */
+    private static final double NEARER = 1.5;
 
     /** px that scale bar, north and wind take in the lower left corner. */
     private static final double SCALE_WIDE = 340;
@@ -161,25 +164,29 @@ public final class CallArt {
         taken.add(new double[] {left, foot - view.letters(SCALE_TALL), left + view.letters(SCALE_WIDE), foot});
         List<Marks.Pin> pins = new ArrayList<>();
         for (Reading reading : readings) {
-            double width = s.textWidth(reading.text(), FontRole.STRONG, 13) + 38;
-            pins.add(pin(view, reading, width, taken));
+            double big = Math.max(1, view.letters(1));
+            double width = s.textWidth(reading.text(), FontRole.STRONG, 13 * big) + 38 * big;
+            pins.add(pin(view, reading, width, PILL_HEIGHT * big, taken));
         }
         new NoteArt(view.marks(Marks.NONE.pins(pins))).draw(s);
     }
 
-    private static Marks.Pin pin(View view, Reading reading, double width, List<double[]> taken) {
+    private static Marks.Pin pin(View view, Reading reading, double width, double height, List<double[]> taken) {
         double x = view.x(reading.at().x());
         double y = view.y(reading.at().y());
         double[] best = null;
         double least = Double.POSITIVE_INFINITY;
-        for (double[] lie : LIES) {
-            double left = lie[0] > 0 ? x + lie[0] : x + lie[0] - width;
-            double[] box = {left, y + lie[1] - PILL_HEIGHT / 2, left + width, y + lie[1] + PILL_HEIGHT / 2};
-            double cost = outside(view, box)
-                    + taken.stream().mapToDouble(t -> common(t, box)).sum();
-            if (cost < least - 1e-9) {
-                least = cost;
-                best = box;
+        for (double aloft : ALOFT) {
+            for (double aside : ASIDE) {
+                double left = aside > 0 ? x + aside : x + aside - width;
+                double[] box = {left, y + aloft - height / 2, left + width, y + aloft + height / 2};
+                double cost = NEARER * Math.hypot(aside, aloft)
+                        + outside(view, box)
+                        + taken.stream().mapToDouble(t -> common(t, box)).sum();
+                if (cost < least - 1e-9) {
+                    least = cost;
+                    best = box;
+                }
             }
         }
         taken.add(best);

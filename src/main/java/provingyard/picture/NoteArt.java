@@ -73,15 +73,17 @@ final class NoteArt {
         }
         double left = x + p.dx();
         double cy = y + p.dy();
-        double w = s.textWidth(p.text(), FontRole.STRONG, 13) + 38;
-        Path pill = Path.rounded(left, cy - 13, w, 26, 13);
+        double big = Math.max(1, view.letters(1));
+        double text = 13 * big;
+        double end = 13 * big;
+        double w = s.textWidth(p.text(), FontRole.STRONG, text) + 38 * big;
+        Path pill = Path.rounded(left, cy - end, w, 2 * end, end);
         s.fill(pill, theme.at(Tone.SHEET));
         s.stroke(pill, Pen.of(ink, 1.4));
-        s.fill(Path.circle(left + 13, cy, 10), ink);
-        TextStyle number =
-                TextStyle.of(FontRole.BOLD, 12.5, theme.at(Tone.SHEET)).middle();
-        s.text(Integer.toString(p.number()), left + 13, cy + 4.4, number);
-        s.text(p.text(), left + 28, cy + 4.6, TextStyle.of(FontRole.STRONG, 13, ink));
+        s.fill(Path.circle(left + end, cy, 10 * big), ink);
+        TextStyle number = TextStyle.of(FontRole.BOLD, 12.5 * big, theme.at(Tone.SHEET));
+        s.text(Integer.toString(p.number()), left + end, cy + 4.4 * big, number.middle());
+        s.text(p.text(), left + 28 * big, cy + 4.6 * big, TextStyle.of(FontRole.STRONG, text, ink));
     }
 
     /** On the wall, readings are told apart by shape: circle, square, diamond, triangle, with their number. */

@@ -174,6 +174,9 @@ final class RouteSide extends VBox {
 
     private HBox progress(RouteModel.Stop stop) {
         String text = SiteCard.progress(stop, words);
+        if (stop.state() == RouteModel.State.UNDER_WAY && !stop.kept()) {
+            text = words.say("route.callUnderWay");
+        }
         if (stop.state() == RouteModel.State.NEW) {
             boolean call = stop.site().work() == Work.SERVICE_CALL;
             text = call ? words.say("route.newCall") : words.say("route.days", stop.days());
