@@ -147,7 +147,7 @@ public final class CallArt {
         valves.forEach((letter, at) -> {
             Point below = new Point(view.x(at.x()), view.y(at.y()) + 31);
             boolean free = written.stream().noneMatch(w -> w.distance(below) < CROWDED);
-            Point place = free ? below : new Point(below.x() + 24, below.y() - 26);
+            Point place = free ? below : new Point(below.x() + 32, below.y() - 26);
             written.add(place);
             s.text(letter, place.x(), place.y(), style);
         });
