@@ -69,6 +69,7 @@ public final class Call {
     private final Visit visit;
     private ServiceRun run;
     private Finding finding;
+    private int beforeFinding;
     private Case wrong;
 
     private Call(CallSite site, Deal deal, long seed) {
@@ -274,12 +275,18 @@ public final class Call {
             throw new IllegalStateException("the finding is stated");
         }
         finding = stated;
+        beforeFinding = notes.size();
         run = run.declare(stated.repairClass());
     }
 
     /** What was stated, if it was. */
     public Optional<Finding> finding() {
         return Optional.ofNullable(finding);
+    }
+
+    /** How many notes were taken before the finding; 0 as long as nothing was stated. */
+    public int notesBeforeFinding() {
+        return beforeFinding;
     }
 
     /** What the finding counts as. */

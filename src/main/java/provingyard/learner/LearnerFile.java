@@ -33,7 +33,7 @@ final class LearnerFile {
     }
 
     /** A value is missing or of the wrong kind; never leaves this class. */
-    private static final class Amiss extends Exception {
+    static final class Amiss extends Exception {
         Amiss(String what) {
             super(what, null, false, false);
         }
@@ -74,6 +74,9 @@ final class LearnerFile {
             node.putObject("answer")
                     .put("choice", progress.answer().choice())
                     .put("why", progress.answer().why());
+        }
+        if (progress.call() != null) {
+            SavedCallFile.write(node.putObject("call"), progress.call());
         }
         SavedSeason season = progress.season();
         if (season == null) {
@@ -135,7 +138,9 @@ final class LearnerFile {
         Integer best = node.has("best") ? (int) Math.max(0, Math.min(100, number(node, "best"))) : null;
         int seasons = (int) Math.max(0, number(node, "seasons"));
         SavedSeason season = node.has("season") ? season(object(node, "season")) : null;
-        return new SiteProgress(best, seasons, season, node.has("answer") ? answer(object(node, "answer")) : null);
+        SiteProgress.Answer answer = node.has("answer") ? answer(object(node, "answer")) : null;
+        SavedCall call = node.has("call") ? SavedCallFile.read(object(node, "call")) : null;
+        return new SiteProgress(best, seasons, season, answer, call);
     }
 
     private static SiteProgress.Answer answer(JsonNode node) throws Amiss {
@@ -163,23 +168,23 @@ final class LearnerFile {
         return new SavedSeason(text(node, "content"), text(node, "engine"), number(node, "tick"), changes, rearms);
     }
 
-    private static JsonNode object(JsonNode node, String name) throws Amiss {
+    static JsonNode object(JsonNode node, String name) throws Amiss {
         return kind(node.path(name).isObject(), node, name);
     }
 
-    private static JsonNode array(JsonNode node, String name) throws Amiss {
+    static JsonNode array(JsonNode node, String name) throws Amiss {
         return kind(node.path(name).isArray(), node, name);
     }
 
-    private static String text(JsonNode node, String name) throws Amiss {
+    static String text(JsonNode node, String name) throws Amiss {
         return kind(node.path(name).isTextual(), node, name).textValue();
     }
 
-    private static long number(JsonNode node, String name) throws Amiss {
+    static long number(JsonNode node, String name) throws Amiss {
         return kind(node.path(name).canConvertToExactIntegral(), node, name).longValue();
     }
 
-    private static JsonNode kind(boolean right, JsonNode node, String name) throws Amiss {
+    static JsonNode kind(boolean right, JsonNode node, String name) throws Amiss {
         if (!right) {
             throw new Amiss(name);
         }

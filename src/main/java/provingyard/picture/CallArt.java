@@ -19,13 +19,24 @@ public final class CallArt {
     private static final double PILL_HEIGHT = 28;
     private static final double EDGE = 6;
 
-    /** Corners of pills from the place that they belong to, tried in this order; x is to the right or to the left. */
-    private static final double[][] LIES = {
-        {16, -32}, {16, 32}, {-16, -32}, {-16, 32}, {16, -66}, {16, 66}, {-16, -66}, {-16, 66}, {16, -100}, {-16, 100}
-    };
+    /** px of a pill's near edge from the place that it belongs to, to either side, and of its middle, up and down. */
+    private static final double[] ASIDE = {16, -16, 52, -52, 96, -96};
+
+    private static final double[] ALOFT = {-32, 32, -50, 50, -66, 66, -84, 84, -100, 100};
+
+    /** px² of overlap that a pill takes rather than to lie a px farther off. */
+    private static final double NEARER = 1.5;
+
+    /** px that scale bar, north and wind take in the lower left corner. */
+    private static final double SCALE_WIDE = 340;
+
+    private static final double SCALE_TALL = 46;
 
     /** px that a mark reaches from its place. */
     private static final double MARK = 14;
+
+    /** px that a letter reaches from its middle. */
+    private static final double LETTER = 7;
 
     /** px between two letters under which one of them moves aside. */
     private static final double CROWDED = 30;
@@ -57,15 +68,17 @@ public final class CallArt {
         }
     }
 
-    /** Writes the shares of the likely parts, the likeliest first; none over another one, or over a mark. */
+    /**
+     * Writes the shares of the likely parts, the likeliest first; none over another one, or over what is taken, to which
+     * they are added: left, top, right and bottom of each.
+     */
     public static void shares(
             Surface s,
             YardShapes shapes,
             View view,
             List<Part> parts,
-            List<Point> marks,
+            List<double[]> taken,
             java.util.function.DoubleFunction<String> percent) {
-        List<double[]> taken = boxes(view, marks);
         parts.stream()
                 .filter(p -> p.probability() >= WRITTEN)
                 .sorted(java.util.Comparator.comparingDouble(p -> -p.probability()))
@@ -97,7 +110,8 @@ public final class CallArt {
         }
     }
 
-    private static List<double[]> boxes(View view, List<Point> marks) {
+    /** What marks take: left, top, right and bottom of each. */
+    public static List<double[]> boxes(View view, List<Point> marks) {
         List<double[]> boxes = new ArrayList<>();
         marks.forEach(m -> {
             double x = view.x(m.x());
@@ -119,8 +133,12 @@ public final class CallArt {
                 .toList();
     }
 
-    /** Writes the letters of valves beside them. */
-    public static void valves(Surface s, View view, java.util.Map<String, Point> valves) {
+    /**
+     * Writes the letters of valves beside them.
+     *
+     * @return what they take: left, top, right and bottom of each
+     */
+    public static List<double[]> valves(Surface s, View view, java.util.Map<String, Point> valves) {
         TextStyle style = TextStyle.of(
                         FontRole.BOLD, view.letters(14), view.theme().at(Tone.LABEL))
                 .middle()
@@ -129,36 +147,46 @@ public final class CallArt {
         valves.forEach((letter, at) -> {
             Point below = new Point(view.x(at.x()), view.y(at.y()) + 31);
             boolean free = written.stream().noneMatch(w -> w.distance(below) < CROWDED);
-            Point place = free ? below : new Point(below.x() + 24, below.y() - 26);
+            Point place = free ? below : new Point(below.x() + 32, below.y() - 26);
             written.add(place);
             s.text(letter, place.x(), place.y(), style);
         });
+        return written.stream()
+                .map(w -> new double[] {w.x() - LETTER, w.y() - 2 * LETTER, w.x() + LETTER, w.y() + 4})
+                .toList();
     }
 
-    /** Numbers the places of readings; pills cover neither each other nor the marks that are given. */
-    public static void readings(Surface s, View view, List<Reading> readings, List<Point> marks) {
-        List<double[]> taken = boxes(view, marks);
+    /** Numbers the places of readings; pills cover neither each other nor what is taken, nor scale bar and north. */
+    public static void readings(Surface s, View view, List<Reading> readings, List<double[]> others) {
+        List<double[]> taken = new ArrayList<>(others);
+        double foot = view.height() - view.free().bottom();
+        double left = view.free().left();
+        taken.add(new double[] {left, foot - view.letters(SCALE_TALL), left + view.letters(SCALE_WIDE), foot});
         List<Marks.Pin> pins = new ArrayList<>();
         for (Reading reading : readings) {
-            double width = s.textWidth(reading.text(), FontRole.STRONG, 13) + 38;
-            pins.add(pin(view, reading, width, taken));
+            double big = Math.max(1, view.letters(1));
+            double width = s.textWidth(reading.text(), FontRole.STRONG, 13 * big) + 38 * big;
+            pins.add(pin(view, reading, width, PILL_HEIGHT * big, taken));
         }
         new NoteArt(view.marks(Marks.NONE.pins(pins))).draw(s);
     }
 
-    private static Marks.Pin pin(View view, Reading reading, double width, List<double[]> taken) {
+    private static Marks.Pin pin(View view, Reading reading, double width, double height, List<double[]> taken) {
         double x = view.x(reading.at().x());
         double y = view.y(reading.at().y());
         double[] best = null;
         double least = Double.POSITIVE_INFINITY;
-        for (double[] lie : LIES) {
-            double left = lie[0] > 0 ? x + lie[0] : x + lie[0] - width;
-            double[] box = {left, y + lie[1] - PILL_HEIGHT / 2, left + width, y + lie[1] + PILL_HEIGHT / 2};
-            double cost = outside(view, box)
-                    + taken.stream().mapToDouble(t -> common(t, box)).sum();
-            if (cost < least - 1e-9) {
-                least = cost;
-                best = box;
+        for (double aloft : ALOFT) {
+            for (double aside : ASIDE) {
+                double left = aside > 0 ? x + aside : x + aside - width;
+                double[] box = {left, y + aloft - height / 2, left + width, y + aloft + height / 2};
+                double cost = NEARER * Math.hypot(aside, aloft)
+                        + outside(view, box)
+                        + taken.stream().mapToDouble(t -> common(t, box)).sum();
+                if (cost < least - 1e-9) {
+                    least = cost;
+                    best = box;
+                }
             }
         }
         taken.add(best);

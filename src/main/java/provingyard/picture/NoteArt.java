@@ -13,7 +13,20 @@ final class NoteArt {
 
     void draw(Surface s) {
         view.marks().notes().forEach(n -> note(s, n));
+        // All leaders first: none crosses the words of another pin.
+        if (theme != Theme.PROJECTOR) {
+            view.marks().pins().forEach(p -> leader(s, p));
+        }
         view.marks().pins().forEach(p -> pin(s, p));
+    }
+
+    private void leader(Surface s, Marks.Pin p) {
+        Colour ink = theme.at(Tone.INK);
+        double x = view.x(p.at().x());
+        double y = view.y(p.at().y());
+        s.stroke(Path.segment(x, y, x + p.dx() + 13, y + p.dy()), Pen.of(ink, 1.6));
+        s.fill(Path.circle(x, y, 3), ink);
+        s.stroke(Path.circle(x, y, 3), Pen.of(theme.at(Tone.SHEET), 1));
     }
 
     private void note(Surface s, Marks.Note n) {
@@ -60,18 +73,17 @@ final class NoteArt {
         }
         double left = x + p.dx();
         double cy = y + p.dy();
-        double w = s.textWidth(p.text(), FontRole.STRONG, 13) + 38;
-        s.stroke(Path.segment(x, y, left + 13, cy), Pen.of(ink, 1.6));
-        s.fill(Path.circle(x, y, 3), ink);
-        s.stroke(Path.circle(x, y, 3), Pen.of(theme.at(Tone.SHEET), 1));
-        Path pill = Path.rounded(left, cy - 13, w, 26, 13);
+        double big = Math.max(1, view.letters(1));
+        double text = 13 * big;
+        double end = 13 * big;
+        double w = s.textWidth(p.text(), FontRole.STRONG, text) + 38 * big;
+        Path pill = Path.rounded(left, cy - end, w, 2 * end, end);
         s.fill(pill, theme.at(Tone.SHEET));
         s.stroke(pill, Pen.of(ink, 1.4));
-        s.fill(Path.circle(left + 13, cy, 10), ink);
-        TextStyle number =
-                TextStyle.of(FontRole.BOLD, 12.5, theme.at(Tone.SHEET)).middle();
-        s.text(Integer.toString(p.number()), left + 13, cy + 4.4, number);
-        s.text(p.text(), left + 28, cy + 4.6, TextStyle.of(FontRole.STRONG, 13, ink));
+        s.fill(Path.circle(left + end, cy, 10 * big), ink);
+        TextStyle number = TextStyle.of(FontRole.BOLD, 12.5 * big, theme.at(Tone.SHEET));
+        s.text(Integer.toString(p.number()), left + end, cy + 4.4 * big, number.middle());
+        s.text(p.text(), left + 28 * big, cy + 4.6 * big, TextStyle.of(FontRole.STRONG, text, ink));
     }
 
     /** On the wall, readings are told apart by shape: circle, square, diamond, triangle, with their number. */

@@ -38,7 +38,7 @@ final class PageCharts {
     private static final int TALLEST = 480;
 
     /** A chart in a width of px; gives the height taken. */
-    private interface Chart {
+    interface Chart {
         double draw(Surface s, double width);
     }
 
@@ -107,15 +107,16 @@ final class PageCharts {
 
     /** A sensor's sign; the clock's for null. */
     byte[] icon(SensorKind kind) {
-        return icon(kind == null ? Icons.get("clock") : Icons.of(kind));
+        return drawn(kind == null ? Icons.get("clock") : Icons.of(kind));
     }
 
     /** A sign by its name. */
     byte[] sign(String name) {
-        return icon(Icons.get(name));
+        return drawn(Icons.get(name));
     }
 
-    private static byte[] icon(Icons.Icon icon) {
+    /** A sign. */
+    static byte[] drawn(Icons.Icon icon) {
         int px = 24 * DENSITY;
         Java2DSurface s = new Java2DSurface(px, px);
         s.scale(DENSITY, DENSITY);
@@ -133,7 +134,8 @@ final class PageCharts {
         return png(s.image());
     }
 
-    private static Picture picture(Chart chart) {
+    /** A chart in both its drawings. */
+    static Picture picture(Chart chart) {
         return new Picture(png(chart, WIDE), png(chart, NARROW));
     }
 

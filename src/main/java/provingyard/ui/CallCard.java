@@ -17,6 +17,7 @@ import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
 import provingyard.call.Call;
 import provingyard.diagnosis.Hazard;
+import provingyard.quantity.Show;
 
 /** The card at the yard's foot: the test that is chosen, what is being done, what it came to, or what comes after the finding. */
 final class CallCard extends HBox {
@@ -25,6 +26,8 @@ final class CallCard extends HBox {
     private static final int FEW = 3;
 
     /** Width in em under which the buttons stand below the text. */
+    private static final double MINUTE = 60;
+
     private static final double NARROW = 40;
 
     /** Lines of text before it scrolls in a narrow card. */
@@ -257,7 +260,7 @@ final class CallCard extends HBox {
         String reading = texts.reading(note);
         String title = texts.name(note.test());
         String head = reading.isEmpty() ? words.say("call.done", title) : words.say("call.gave", title, reading);
-        String band = CallWords.scale(note).map(texts::band).orElse("");
+        String band = CallWords.scale(note).map(texts::band).orElseGet(() -> waited(note));
         String thought = model.guided() && note.reading() != null
                 ? texts.thought(
                         CallThought.of(note.prior(), model.nowProperty().get().after(note)))
@@ -271,6 +274,17 @@ final class CallCard extends HBox {
         });
         getChildren().addAll(sign(CallSigns.icon(note.test().tool())), told, on);
         setAccessibleText(String.join(". ", head, band, thought));
+    }
+
+    /** How long a request took until it was answered, and what that cost; empty where nobody waited. */
+    private String waited(Call.Note note) {
+        if (note.test().waits() <= 0) {
+            return "";
+        }
+        List<Call.Note> notes = model.nowProperty().get().notes();
+        double before = note.number() > 1 ? notes.get(note.number() - 2).litres() : 0;
+        String until = words.display().text(Show.DURATION, MINUTE * note.test().waits());
+        return words.say("call.waited", until, texts.litres(note.litres() - before));
     }
 
     private void after(CallModel.Now now) {

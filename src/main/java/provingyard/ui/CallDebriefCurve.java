@@ -31,24 +31,27 @@ final class CallDebriefCurve {
     }
 
     ChartPane of(CallReview review, double lettering) {
+        return new ChartPane((s, w) -> draw(s, w, review), lettering, accessible(review));
+    }
+
+    /** What it shows in words. */
+    String accessible(CallReview review) {
         CurvePoint you = last(review.yours());
         CurvePoint expert = last(review.experts());
-        return new ChartPane(
-                (s, w) -> draw(s, w, review),
-                lettering,
-                sayings.say(
-                        "review.curve.accessible",
-                        sayings.bits(you.expected()),
-                        sayings.wholeMinutes(you.minutes()),
-                        sayings.bits(expert.expected()),
-                        sayings.wholeMinutes(expert.minutes())));
+        return sayings.say(
+                "review.curve.accessible",
+                sayings.bits(you.expected()),
+                sayings.wholeMinutes(you.minutes()),
+                sayings.bits(expert.expected()),
+                sayings.wholeMinutes(expert.minutes()));
     }
 
     private static CurvePoint last(CallReview.Way way) {
         return way.curve().get(way.curve().size() - 1);
     }
 
-    private double draw(Surface s, double width, CallReview review) {
+    /** Draws it in a width of px; gives the height taken. */
+    double draw(Surface s, double width, CallReview review) {
         CurvePoint you = last(review.yours());
         CurvePoint expert = last(review.experts());
         double minutes = Math.max(5, Math.max(you.minutes(), expert.minutes()));

@@ -12,7 +12,6 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import provingyard.call.FieldTest;
 import provingyard.call.ReadingRow;
 import provingyard.call.ReviewedTest;
 import provingyard.diagnosis.Reading;
@@ -30,6 +29,9 @@ final class CallDebriefRows {
 
     private static final double BAND = 12;
     private static final double EDGE = 8;
+
+    /** px between what is drawn and the next column. */
+    private static final double GAP = 10;
 
     private final CallDebriefWords sayings;
     private final List<String> truth;
@@ -118,14 +120,8 @@ final class CallDebriefRows {
             return head("review.explain.answer", sayings.answer(test.note().test(), seen.category()));
         }
         Scale scale = Scale.of(test);
-        FieldTest.Quantity quantity = quantity(test);
-        return head(
-                "review.explain.would",
-                sayings.value(quantity, scale.low()) + " \u2013 " + sayings.value(quantity, scale.high()));
-    }
-
-    private static FieldTest.Quantity quantity(ReviewedTest test) {
-        return ((FieldTest.Measure.Number) test.note().test().measure()).quantity();
+        ReadingRow.Band drawn = new ReadingRow.Band(scale.low(), scale.high());
+        return head("review.explain.would", sayings.span(test.note().test(), drawn));
     }
 
     private Node name(ReadingRow row) {
@@ -207,11 +203,11 @@ final class CallDebriefRows {
         }
         return new Drawing((s, w, h) -> {
             double y = h / 2;
-            s.stroke(Path.segment(EDGE, y, w - EDGE, y), Pen.of(theme.at(Tone.HAIRLINE), 1.4));
+            s.stroke(Path.segment(EDGE, y, w - GAP - EDGE, y), Pen.of(theme.at(Tone.HAIRLINE), 1.4));
             for (ReadingRow.Band band : row.bands()) {
-                draw(s, band, row.fits(), scale, w, y);
+                draw(s, band, row.fits(), scale, w - GAP, y);
             }
-            double x = scale.x(scale.reading(), w);
+            double x = scale.x(scale.reading(), w - GAP);
             s.stroke(Path.segment(x, 0, x, h), Pen.of(theme.at(Tone.INK), 2));
             s.fill(Path.svg("M0 -4L4 0L0 4L-4 0Z").mapped(1, 1, x, y), theme.at(Tone.INK));
         });

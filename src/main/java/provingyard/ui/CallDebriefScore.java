@@ -117,7 +117,7 @@ final class CallDebriefScore {
         bar.setPrefHeight(BAR);
         bar.setMaxHeight(BAR);
         full.maxWidthProperty().bind(bar.widthProperty().multiply(Math.max(0.001, points / given.most())));
-        Label value = wrapped(sayings.say("review.of", sayings.whole(Math.rint(points)), sayings.whole(given.most())));
+        Label value = wrapped(of(given));
         Label hint = wrapped(hint(given.kind()));
         hint.getStyleClass().addAll("small", "ink2");
         return new VBox(4, name, bar, value, hint);
@@ -151,16 +151,10 @@ final class CallDebriefScore {
     /** What took points, and the water. */
     private VBox below() {
         List<Node> taken = new ArrayList<>();
-        for (CaseScore.Line line : review.score().lines()) {
-            boolean given = GIVEN.stream().anyMatch(g -> g.kind() == line.kind());
-            if (!given && Math.abs(line.points()) >= WORTH) {
-                Label label =
-                        new Label(sayings.say("review.taken." + line.kind().name(), sayings.signed(line.points())));
-                label.getStyleClass().add("call-debrief-taken");
-                label.setWrapText(true);
-                label.setMinHeight(Region.USE_PREF_SIZE);
-                taken.add(label);
-            }
+        for (String text : lost()) {
+            Label label = wrapped(text);
+            label.getStyleClass().add("call-debrief-taken");
+            taken.add(label);
         }
         VBox box = new VBox(6);
         if (!taken.isEmpty()) {
@@ -169,12 +163,41 @@ final class CallDebriefScore {
             flow.setMinWidth(0);
             box.getChildren().add(flow);
         }
-        Label water = wrapped(sayings.say(
+        box.getChildren().add(wrapped(water()));
+        return box;
+    }
+
+    private List<String> lost() {
+        return review.score().lines().stream()
+                .filter(l -> GIVEN.stream().noneMatch(g -> g.kind() == l.kind()))
+                .filter(l -> Math.abs(l.points()) >= WORTH)
+                .map(l -> sayings.say("review.taken." + l.kind().name(), sayings.signed(l.points())))
+                .toList();
+    }
+
+    private String water() {
+        return sayings.say(
                 "review.water",
                 sayings.litres(review.yours().litres()),
-                sayings.litres(review.reference().litres())));
-        box.getChildren().add(water);
-        return box;
+                sayings.litres(review.reference().litres()));
+    }
+
+    /** What gave points: its name, why, and how many of how many. */
+    List<List<String>> given() {
+        return GIVEN.stream()
+                .map(g -> List.of(sayings.say("review.line." + g.kind().name()), hint(g.kind()), of(g)))
+                .toList();
+    }
+
+    private String of(Given given) {
+        return sayings.say("review.of", sayings.whole(Math.rint(of(given.kind()))), sayings.whole(given.most()));
+    }
+
+    /** What took points, and the water. */
+    List<String> taken() {
+        List<String> all = new ArrayList<>(lost());
+        all.add(water());
+        return all;
     }
 
     private static Label wrapped(String text) {

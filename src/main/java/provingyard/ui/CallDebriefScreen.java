@@ -13,17 +13,12 @@ import javafx.beans.property.SimpleIntegerProperty;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
-import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextInputControl;
-import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
@@ -52,19 +47,11 @@ final class CallDebriefScreen extends BorderPane {
         void fork(Call practice);
     }
 
-    private static final double LEFT_EM = 35.7;
-
-    /** em that the right column takes at most; the plan takes the rest, up to a share of the window. */
-    private static final double RIGHT_EM = 75;
-
-    private static final double LEFT_SHARE = 0.45;
-    private static final double BESIDE_FROM = 84;
     private static final Duration STEP = Duration.seconds(1.6);
 
     private final Words words;
     private final CallDebriefModel model;
     private final Acts acts;
-    private final boolean practice;
     private final CallDebriefWords sayings;
     private final IntegerProperty at = new SimpleIntegerProperty();
     private final ExecutorService worker = Executors.newSingleThreadExecutor(work -> {
@@ -73,10 +60,8 @@ final class CallDebriefScreen extends BorderPane {
         return thread;
     });
     private final Timeline playing = new Timeline(new KeyFrame(STEP, e -> next()));
-    private final Label title = new Label();
-    private final Label subtitle = new Label();
-    private final Button watch = new Button();
-    private final Button fork = new Button();
+    private final CallDebriefSaving saving;
+    private final CallDebriefTop top;
     private final VBox explained = new VBox();
     private final VBox better = new VBox();
     private CallDebriefCommit commit;
@@ -95,16 +80,19 @@ final class CallDebriefScreen extends BorderPane {
     CallDebriefScreen(Call call, boolean practice, Words words, Consumer<Throwable> onFailure, Acts acts) {
         this.words = words;
         this.acts = acts;
-        this.practice = practice;
         model = new CallDebriefModel(call);
         sayings = new CallDebriefWords(words, call.site());
+        saving = new CallDebriefSaving(model, words, this);
+        top = new CallDebriefTop(sayings, practice, saving.menu(), bar());
         setId("call-debrief");
+        setTop(top);
         getStyleClass().add("debrief");
         playing.setCycleCount(Timeline.INDEFINITE);
         model.stateProperty().addListener((o, was, is) -> changed(was, is));
         at.addListener((o, was, is) -> moved());
         widthProperty().addListener((o, was, is) -> {
-            if (plan != null && (beside(was.doubleValue()) != beside(is.doubleValue()) || beside(is.doubleValue()))) {
+            CallDebriefColumns columns = new CallDebriefColumns(em);
+            if (plan != null && (columns.beside(was.doubleValue()) || columns.beside(is.doubleValue()))) {
                 arrange();
             }
         });
@@ -118,22 +106,43 @@ final class CallDebriefScreen extends BorderPane {
         if (e.getTarget() instanceof TextInputControl || e.isShortcutDown()) {
             return;
         }
-        Runnable action =
-                switch (e.getCode()) {
-                    case ESCAPE -> acts::back;
-                    case LEFT -> () -> go(at.get() - 1);
-                    case RIGHT -> () -> go(at.get() + 1);
-                    case HOME -> () -> go(0);
-                    case END -> () -> go(way().tests().size());
-                    case E -> this::toggleExpert;
-                    case F -> this::fork;
-                    default -> null;
-                };
+        CallDebriefKey key = CallDebriefKey.of(e.getCode()).orElse(null);
         boolean shown = model.stateProperty().get().revealed();
-        if (action != null && (shown || e.getCode() == KeyCode.ESCAPE)) {
-            action.run();
+        if (key == CallDebriefKey.BACK || key != null && shown) {
+            act(key);
             e.consume();
         }
+    }
+
+    private void act(CallDebriefKey key) {
+        switch (key) {
+            case BACK -> acts.back();
+            case BEFORE -> go(at.get() - 1);
+            case AFTER -> go(at.get() + 1);
+            case START -> go(0);
+            case LAST -> go(way().tests().size());
+            case EXPERT -> toggleExpert();
+            case FORK -> fork();
+        }
+    }
+
+    private CallDebriefTop.Acts bar() {
+        return new CallDebriefTop.Acts() {
+            @Override
+            public void back() {
+                acts.back();
+            }
+
+            @Override
+            public void toggleExpert() {
+                CallDebriefScreen.this.toggleExpert();
+            }
+
+            @Override
+            public void fork() {
+                CallDebriefScreen.this.fork();
+            }
+        };
     }
 
     void look(Theme next, double size) {
@@ -161,7 +170,7 @@ final class CallDebriefScreen extends BorderPane {
 
     private void fill() {
         CallDebriefModel.State state = model.stateProperty().get();
-        setTop(top(state));
+        heading(state);
         if (!state.revealed()) {
             if (state.said() == null) {
                 ask(state);
@@ -205,56 +214,16 @@ final class CallDebriefScreen extends BorderPane {
         return box;
     }
 
-    private HBox top(CallDebriefModel.State state) {
-        Button back = new Button();
-        back.setId("call-debrief-back");
-        back.setGraphic(IconNode.of("back", 18));
-        back.getStyleClass().add("quiet");
-        back.setAccessibleText(sayings.say("review.back"));
-        back.setOnAction(e -> acts.back());
-        title.getStyleClass().setAll("label", "section-title");
-        subtitle.getStyleClass().setAll("label", "small", "ink2");
-        VBox names = new VBox(title, subtitle);
-        names.setAlignment(Pos.CENTER_LEFT);
-        names.setMinWidth(0);
-        HBox.setHgrow(names, Priority.ALWAYS);
-        HBox bar = new HBox(12, back, names);
-        if (practice) {
-            Label chip = new Label(sayings.say("review.practice"));
-            chip.setId("call-debrief-practice");
-            chip.getStyleClass().add("practice-chip");
-            chip.setMinWidth(Region.USE_PREF_SIZE);
-            bar.getChildren().add(chip);
-        }
-        if (state.revealed()) {
-            watch.setId("call-debrief-watch");
-            watch.setMinWidth(Region.USE_PREF_SIZE);
-            watch.setOnAction(e -> toggleExpert());
-            fork.setId("call-debrief-fork");
-            fork.getStyleClass().setAll("button", "main");
-            fork.setMinWidth(Region.USE_PREF_SIZE);
-            fork.setOnAction(e -> fork());
-            fork.setAccessibleHelp(sayings.say("review.fork.note"));
-            bar.getChildren().addAll(watch, fork);
-        }
-        bar.getStyleClass().add("top-bar");
-        heading(state);
-        return bar;
-    }
-
     private void heading(CallDebriefModel.State state) {
-        title.setText(sayings.say(experts ? "review.title.expert" : "review.title"));
         if (!state.revealed()) {
-            subtitle.setText(words.say(model.call().site().scenario().title()));
+            top.before(words.say(model.call().site().scenario().title()));
             return;
         }
-        subtitle.setText(sayings.say(
+        String outcome = sayings.say(
                 "review.subtitle",
-                sayings.whole(Math.rint(clock())),
-                experts ? sayings.suspect(way().stated()) : sayings.outcome(state.review())));
-        watch.setText(sayings.say(experts ? "review.unwatch" : "review.watch"));
-        fork.setText(sayings.say("review.fork", forked()));
-        fork.setDisable(experts);
+                sayings.whole(Math.rint(experts ? clock() : sayings.stated(model.call()))),
+                experts ? sayings.suspect(way().stated()) : sayings.outcome(state.review()));
+        top.shown(experts, outcome, forked());
     }
 
     private double clock() {
@@ -270,10 +239,6 @@ final class CallDebriefScreen extends BorderPane {
         return experts ? review().experts() : review().yours();
     }
 
-    private boolean beside(double width) {
-        return width >= BESIDE_FROM * em;
-    }
-
     private void arrange() {
         CallReview review = review();
         double lettering = em / Shell.EM;
@@ -285,139 +250,30 @@ final class CallDebriefScreen extends BorderPane {
             scrub = new CallDebriefScrub(at, this::stop);
         }
         scrub.show(way().tests().size(), theme, lettering);
-        VBox left = new VBox(10, new StackPane(plan, legend()), scrub, better, remarks());
+        CallDebriefParts parts = new CallDebriefParts(sayings);
+        VBox left = new VBox(10, parts.plan(plan, !review.places().isEmpty()), scrub, better);
         VBox right = new VBox(18);
         if (!experts) {
-            right.getChildren()
-                    .add(new CallDebriefScore(sayings, review)
-                            .box(model.stateProperty().get().said()));
+            left.getChildren().add(new CallDebriefRemarks(sayings, review));
+            CallDebriefModel.Said said = model.stateProperty().get().said();
+            right.getChildren().add(new CallDebriefScore(sayings, review).box(said));
         }
+        CallDebriefStrip strip = new CallDebriefStrip(sayings, way().tests(), at, theme, lettering);
+        ChartPane curve = new CallDebriefCurve(sayings, theme).of(review, lettering);
         right.getChildren()
                 .addAll(
-                        strip(lettering),
+                        parts.strip(strip, experts),
                         explained,
-                        section(
-                                "review.curve.title",
-                                "review.curve.hint",
-                                new CallDebriefCurve(sayings, theme).of(review, lettering)));
+                        parts.section("review.curve.title", "review.curve.hint", curve));
         right.getStyleClass().add("debrief-column");
-        setCenter(beside(getWidth()) ? both(left, right) : one(left, right));
+        setCenter(new CallDebriefColumns(em).of(left, right, getWidth()));
         moved();
-    }
-
-    private Node both(VBox left, VBox right) {
-        ScrollPane leftScroll = scroll(left);
-        ScrollPane rightScroll = scroll(right);
-        double width =
-                Math.round(Math.max(LEFT_EM * em, Math.min(LEFT_SHARE * getWidth(), getWidth() - RIGHT_EM * em)));
-        leftScroll.setMinWidth(width);
-        leftScroll.setPrefWidth(width);
-        left.setPadding(new Insets(0, 10, 16, 4));
-        HBox both = new HBox(18, leftScroll, rightScroll);
-        HBox.setHgrow(rightScroll, Priority.ALWAYS);
-        both.setPadding(new Insets(14, 8, 0, 16));
-        return both;
-    }
-
-    private Node one(VBox left, VBox right) {
-        VBox all = new VBox(18, left, right);
-        ScrollPane pane = scroll(all);
-        VBox box = new VBox(pane);
-        VBox.setVgrow(pane, Priority.ALWAYS);
-        box.setPadding(new Insets(14, 8, 0, 16));
-        return box;
-    }
-
-    private static ScrollPane scroll(Region content) {
-        ScrollPane pane = new ScrollPane(content);
-        pane.setFitToWidth(true);
-        pane.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-        pane.setMinHeight(0);
-        pane.setFocusTraversable(false);
-        return pane;
-    }
-
-    private Node legend() {
-        Label likely = new Label(sayings.say("review.plan.legend"));
-        Region band = new Region();
-        band.getStyleClass().add("call-debrief-band");
-        likely.setGraphic(band);
-        HBox box = new HBox(14, likely);
-        if (!review().places().isEmpty()) {
-            Label truth = new Label(sayings.say("review.plan.truth"));
-            IconNode sign = IconNode.of("cross", 11);
-            sign.getStyleClass().add("call-debrief-truth");
-            truth.setGraphic(sign);
-            box.getChildren().add(truth);
-        }
-        box.getStyleClass().addAll("call-debrief-legend", "small");
-        box.setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
-        StackPane.setAlignment(box, Pos.BOTTOM_LEFT);
-        StackPane.setMargin(box, new Insets(8));
-        return box;
     }
 
     private String stop(int number) {
         return number < 0
                 ? sayings.say("review.scrub.end")
                 : number == 0 ? sayings.say("review.scrub.start") : sayings.say("review.scrub.after", number);
-    }
-
-    private VBox strip(double lettering) {
-        CallDebriefStrip strip = new CallDebriefStrip(sayings, way().tests(), at, theme, lettering);
-        VBox box = section(experts ? "review.strip.expert" : "review.strip.title", "review.strip.hint", strip);
-        HBox legend = new HBox(
-                16,
-                key("best", "call-debrief-best"),
-                key("chosen", "call-debrief-chosen"),
-                key("came", "call-debrief-came"));
-        legend.getStyleClass().add("small");
-        box.getChildren().add(1, legend);
-        return box;
-    }
-
-    private Label key(String key, String style) {
-        Region sign = new Region();
-        sign.getStyleClass().add(style);
-        Label label = new Label(sayings.say("review.strip." + key), sign);
-        label.setMinWidth(Region.USE_PREF_SIZE);
-        return label;
-    }
-
-    private VBox section(String key, String hint, Node body) {
-        Label name = new Label(sayings.say(key));
-        name.getStyleClass().add("section-title");
-        name.setMinWidth(Region.USE_PREF_SIZE);
-        Label note = new Label(sayings.say(hint));
-        note.getStyleClass().addAll("small", "ink2");
-        note.setWrapText(true);
-        note.setMinHeight(Region.USE_PREF_SIZE);
-        HBox head = new HBox(10, name, note);
-        head.setAlignment(Pos.BASELINE_LEFT);
-        return new VBox(6, head, body);
-    }
-
-    private Node remarks() {
-        FlowPane flow = new FlowPane(18, 8);
-        flow.setId("call-debrief-remarks");
-        for (CallReview.Found found : review().remarks()) {
-            boolean unsafe = found.remark() == CallReview.Remark.UNSAFE;
-            IconNode icon = IconNode.of(found.remark().good() ? "ok" : unsafe ? "alarm" : "caution", 16);
-            icon.getStyleClass()
-                    .add(found.remark().good() ? "sign-good" : unsafe ? "sign-alarm" : "call-debrief-caution");
-            Label label = new Label(sayings.remark(found), icon);
-            label.setWrapText(true);
-            label.setGraphicTextGap(8);
-            label.setMinHeight(Region.USE_PREF_SIZE);
-            label.maxWidthProperty().bind(flow.widthProperty());
-            flow.getChildren().add(label);
-        }
-        Label name = new Label(sayings.say("review.remarks.title"));
-        name.getStyleClass().add("panel-title");
-        VBox box = new VBox(6, name, flow);
-        box.setVisible(!experts);
-        box.setManaged(!experts);
-        return box;
     }
 
     /** Another test is looked at. */
@@ -428,7 +284,7 @@ final class CallDebriefScreen extends BorderPane {
         List<ReviewedTest> tests = way().tests();
         ReviewedTest test = at.get() == 0 ? null : tests.get(at.get() - 1);
         Belief belief = test == null ? Belief.before(review().site().hypotheses()) : test.after();
-        plan.show(new CallDebriefPlan.Moment(belief, test, test == null ? "" : pin(test)));
+        plan.show(new CallDebriefArt.Moment(belief, test, test == null ? "" : pin(test)));
         if (test == null) {
             Label name = new Label(sayings.say("review.explain.start"));
             name.getStyleClass().add("section-title");
@@ -492,6 +348,10 @@ final class CallDebriefScreen extends BorderPane {
                         t -> t.step().kind() != Action.Kind.REPAIR && t.step().kind() != Action.Kind.VERIFY)
                 .count();
         return (int) Math.min(Math.max(1, at.get()), Math.max(1, before));
+    }
+
+    CallDebriefSaving saving() {
+        return saving;
     }
 
     /** As far as the debrief came. */

@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import provingyard.call.Call;
 import provingyard.call.CallMap;
 import provingyard.call.CallReview;
 import provingyard.call.CallSite;
@@ -175,6 +176,17 @@ final class CallDebriefWords {
         return names.value(quantity, value);
     }
 
+    /** A range of a number that a test would give, its unit once where both ends have the same. */
+    String span(FieldTest test, ReadingRow.Band band) {
+        Quantity quantity = ((FieldTest.Measure.Number) test.measure()).quantity();
+        String low = value(quantity, band.low());
+        String high = value(quantity, band.high());
+        int unit = high.lastIndexOf('\u00a0');
+        boolean same = unit >= 0 && low.endsWith(high.substring(unit));
+        String from = same ? low.substring(0, low.length() - (high.length() - unit)) : low;
+        return low.equals(high) ? high : from + "\u2013" + high;
+    }
+
     /** What a test read; empty where nothing was read. */
     String reading(ReviewedTest test) {
         FieldTest.Measure measure = test.note().test().measure();
@@ -192,6 +204,12 @@ final class CallDebriefWords {
     String answer(FieldTest test, int category) {
         String key = ((FieldTest.Measure.Answers) test.measure()).keys().get(category);
         return has("review.answer." + key) ? say("review.answer." + key) : key;
+    }
+
+    /** Minutes on the site when the finding was stated. */
+    double stated(Call call) {
+        int notes = call.notesBeforeFinding();
+        return notes == 0 ? 0 : call.notes().get(notes - 1).minute();
     }
 
     /** What was stated and how near it is. */

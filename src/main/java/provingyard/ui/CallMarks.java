@@ -32,6 +32,9 @@ final class CallMarks extends Pane {
     private static final double SMALL = 22;
     private static final int MANY = 12;
 
+    /** Least distance between two marks by their size: neither hides the other's sign. */
+    private static final double APART = 0.95;
+
     /** px from a sensor's place up to the middle of its disc. */
     private static final double DISC = 24;
 
@@ -210,11 +213,12 @@ final class CallMarks extends Pane {
         });
         picture.size(getWidth(), getHeight(), pixels);
         picture.draw(s -> {
-            CallArt.valves(s, view, texts.valves());
+            List<double[]> taken = new ArrayList<>(CallArt.valves(s, view, texts.valves()));
+            taken.addAll(CallArt.boxes(view, busy(view)));
             if (belief) {
-                CallArt.shares(s, shapes, view, texts.mains(now.belief()), busy(view), texts::percent);
+                CallArt.shares(s, shapes, view, texts.mains(now.belief()), taken, texts::percent);
             }
-            CallArt.readings(s, view, readings(now), places());
+            CallArt.readings(s, view, readings(now), taken);
         });
     }
 
@@ -248,16 +252,40 @@ final class CallMarks extends Pane {
         return text.length() <= LONGEST ? text : text.substring(0, LONGEST - 1).strip() + "…";
     }
 
+    /** Where marks stand, px: at their places, those that lie on each other apart. */
+    private Map<CallModel.Mark, double[]> spread(View view) {
+        Map<CallModel.Mark, double[]> at = new LinkedHashMap<>();
+        double least = APART * size();
+        buttons.keySet().forEach(mark -> {
+            double[] here = {view.x(mark.at().x()), view.y(mark.at().y())};
+            for (double[] other : at.values()) {
+                double dx = here[0] - other[0];
+                double dy = here[1] - other[1];
+                double far = Math.hypot(dx, dy);
+                if (far < least) {
+                    double push = (least - far) / 2;
+                    double ux = far < 1 ? 1 : dx / far;
+                    double uy = far < 1 ? 0 : dy / far;
+                    here[0] += push * ux;
+                    here[1] += push * uy;
+                    other[0] -= push * ux;
+                    other[1] -= push * uy;
+                }
+            }
+            at.put(mark, here);
+        });
+        return at;
+    }
+
     private void place(View view) {
+        Map<CallModel.Mark, double[]> at = spread(view);
         buttons.forEach((mark, button) -> {
             double size = isChosen(mark) ? CHOSEN_SIZE : size();
             button.setMinSize(size, size);
             button.resize(size, size);
             button.setPrefSize(size, size);
             button.setMaxSize(size, size);
-            button.relocate(
-                    Math.round(view.x(mark.at().x()) - size / 2),
-                    Math.round(view.y(mark.at().y()) - size / 2));
+            button.relocate(Math.round(at.get(mark)[0] - size / 2), Math.round(at.get(mark)[1] - size / 2));
         });
     }
 

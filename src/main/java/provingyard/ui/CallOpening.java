@@ -3,6 +3,7 @@ package provingyard.ui;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.CancellationException;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
@@ -41,16 +42,22 @@ final class CallOpening extends StackPane implements Progress {
      */
     record Ready(CallSite site, YardModel yard) {}
 
+    /** A call that was left here, and after how many tests. */
+    private record Left(int tests, CallModel.Mode mode) {}
+
     private final Scenario scenario;
     private final Words words;
     private final Consumer<Throwable> failed;
     private final BiConsumer<Ready, CallModel.Mode> begun;
     private final ProgressBar bar = new ProgressBar();
     private final Button begin = new Button();
+    private final Button cancel = new Button();
+    private final Button goOn = new Button();
     private final VBox sheet = new VBox(12);
     private final VBox told = new VBox(12);
     private final HBox foot = new HBox(10);
     private CallModel.Mode mode = CallModel.Mode.GUIDED;
+    private Left left;
     private Ready ready;
     private volatile boolean cancelled;
 
@@ -77,15 +84,14 @@ final class CallOpening extends StackPane implements Progress {
             ready = null;
             begun.accept(now, mode);
         });
-        Button cancel = new Button();
         cancel.setId("opening-cancel");
         cancel.getStyleClass().add("tall");
         cancel.setMinWidth(Region.USE_PREF_SIZE);
         words.bind(cancel.textProperty(), "shell.cancel");
         cancel.setOnAction(e -> back.run());
         words.bind(begin.textProperty(), "call.begin");
-        words.follow(this, () -> fill(cancel));
-        fill(cancel);
+        words.follow(this, this::fill);
+        fill();
         // What is told scrolls where letters are large; the buttons are always seen.
         FittingScroll scroll = new FittingScroll(told, FittingScroll.BAR);
         sheet.getChildren().addAll(scroll, foot);
@@ -94,7 +100,7 @@ final class CallOpening extends StackPane implements Progress {
         getStyleClass().add("call-opening");
     }
 
-    private void fill(Button cancel) {
+    private void fill() {
         Texts diagnosis = Texts.of("diagnosis", words.language());
         told.getChildren()
                 .setAll(
@@ -124,9 +130,46 @@ final class CallOpening extends StackPane implements Progress {
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
         foot.getChildren().setAll(bar, gap, cancel, begin);
+        if (left != null) {
+            told.getChildren().add(label(words.say("call.leftHere", left.tests(), modeName()), "call-left-here"));
+            foot.getChildren().add(goOn);
+        }
         foot.setAlignment(Pos.CENTER_LEFT);
         bar.setAccessibleText(words.say("shell.opening", words.say(scenario.title())));
         told.getChildren().addAll(caution, modes, why);
+    }
+
+    private String modeName() {
+        return words.say("call.mode." + left.mode().name()).toLowerCase(Locale.ROOT);
+    }
+
+    /**
+     * Offers to go on with a call that was left here.
+     *
+     * @param tests tests done until then
+     * @param then takes the site when that is chosen; it is shown that this takes its time
+     */
+    void offer(int tests, CallModel.Mode leftMode, Consumer<Ready> then) {
+        left = new Left(tests, leftMode);
+        words.bind(begin.textProperty(), "call.beginAnew");
+        begin.getStyleClass().remove("main");
+        begin.setDefaultButton(false);
+        goOn.setId("call-go-on-left");
+        words.bind(goOn.textProperty(), "call.goOnLeft");
+        goOn.getStyleClass().addAll("main", "tall");
+        goOn.setDefaultButton(true);
+        goOn.setDisable(true);
+        goOn.setMinWidth(Region.USE_PREF_SIZE);
+        goOn.setOnAction(e -> {
+            Ready now = ready;
+            ready = null;
+            begin.setDisable(true);
+            goOn.setDisable(true);
+            bar.setProgress(ProgressBar.INDETERMINATE_PROGRESS);
+            bar.setVisible(true);
+            then.accept(now);
+        });
+        fill();
     }
 
     private static Label label(String text, String style) {
@@ -182,7 +225,8 @@ final class CallOpening extends StackPane implements Progress {
         ready = made;
         bar.setVisible(false);
         begin.setDisable(false);
-        begin.requestFocus();
+        goOn.setDisable(false);
+        (left == null ? begin : goOn).requestFocus();
     }
 
     void cancel() {

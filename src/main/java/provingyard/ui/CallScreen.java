@@ -9,7 +9,6 @@ import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.TextInputControl;
-import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Region;
@@ -37,7 +36,7 @@ final class CallScreen extends StackPane {
     private static final double NOTES_EM = 21.4;
 
     /** px that the card takes at the yard's foot, for the plan to stand free above it. */
-    private static final double CARD_EM = 8.4;
+    private static final double CARD_EM = 10.4;
 
     /** Share of the width that the panels may cover, however large the texts. */
     private static final double PANELS = 0.62;
@@ -211,18 +210,26 @@ final class CallScreen extends StackPane {
         Tool tool = CallSigns.tool(e.getCode());
         if (tool != null && model.tools().contains(tool)) {
             take(tool);
-        } else if (e.getCode() == KeyCode.F) {
-            finding();
-        } else if (e.getCode() == KeyCode.W) {
-            model.makeSafe();
-        } else if (e.getCode() == KeyCode.L && model.guided()) {
-            model.leftProperty().set(!model.leftProperty().get());
-        } else if (e.getCode() == KeyCode.ESCAPE && letGo()) {
-            toYard();
-        } else {
+        } else if (!act(CallKey.of(e.getCode()).orElse(null))) {
             return;
         }
         e.consume();
+    }
+
+    /** Does what a key is for; false where it is for nothing now. */
+    private boolean act(CallKey key) {
+        if (key == CallKey.FINDING) {
+            finding();
+        } else if (key == CallKey.WATER) {
+            model.makeSafe();
+        } else if (key == CallKey.LEFT && model.guided()) {
+            model.leftProperty().set(!model.leftProperty().get());
+        } else if (key == CallKey.BACK && letGo()) {
+            toYard();
+        } else {
+            return false;
+        }
+        return true;
     }
 
     private void take(Tool tool) {
@@ -280,8 +287,8 @@ final class CallScreen extends StackPane {
     }
 
     private void leave() {
-        boolean begun = !model.nowProperty().get().notes().isEmpty();
-        if (begun && !ending) {
+        boolean lost = setting.practice() && !model.nowProperty().get().notes().isEmpty();
+        if (lost && !ending) {
             Notice.ask(
                     getScene(),
                     words.say("call.leave"),

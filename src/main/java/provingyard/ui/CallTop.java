@@ -12,6 +12,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import provingyard.scenario.Scenario;
 
 /** A service call's top: way back, where and why, minutes, water, whether lines are marked, and the way to make safe. */
 final class CallTop extends HBox {
@@ -111,9 +112,9 @@ final class CallTop extends HBox {
         CallModel.Now now = model.nowProperty().get();
         String mode = words.say(
                 practice ? "call.practice" : "call.mode." + model.mode().name());
-        String complaint = words.say(model.site().scenario().call().complaint());
-        subtitle.setText(words.say("call.subtitle", mode, complaint));
-        subtitle.getTooltip().setText(complaint);
+        Scenario scenario = model.site().scenario();
+        subtitle.setText(words.say("call.subtitle", mode, words.say(scenario.subtitle())));
+        subtitle.getTooltip().setText(words.say(scenario.call().complaint()));
         String minutes = words.say("call.min", words.display().plain(Math.rint(now.minutes()), 0));
         String goal = model.referenceProperty().get() == null
                 ? words.say("call.onSite")

@@ -14,7 +14,7 @@ import javafx.scene.layout.VBox;
 /** All keys by area, and what the program is not for. */
 final class KeysSheet extends VBox {
 
-    private static final int ACROSS = 3;
+    private static final int ACROSS = 4;
 
     /** Areas and their keys, in the order in which they are shown. */
     private static final List<List<String>> AREAS = List.of(
@@ -54,12 +54,39 @@ final class KeysSheet extends VBox {
                     "keys.layers",
                     "keys.things",
                     "keys.list"),
+            List.of(
+                    "keys.call",
+                    "keys.callTools",
+                    "keys.callMore",
+                    "keys.callMarks",
+                    "keys.callDo",
+                    "keys.callWater",
+                    "keys.callLeft",
+                    "keys.callFinding",
+                    "keys.callBack"),
+            List.of(
+                    "keys.callDebrief",
+                    "keys.callSteps",
+                    "keys.callEnds",
+                    "keys.callExpert",
+                    "keys.callFork",
+                    "keys.callRoute"),
             List.of("keys.files", "keys.undo", "keys.redo", "keys.save", "keys.openFile"));
+
+    private final Words words;
+    private final Runnable close;
 
     KeysSheet(Words words, Runnable close) {
         super(12);
+        this.words = words;
+        this.close = close;
         setId("keys");
         getStyleClass().add("keys");
+        words.follow(this, this::fill);
+        fill();
+    }
+
+    private void fill() {
         Label title = new Label(words.say("keys.title"));
         title.getStyleClass().add("page-title");
         FlowPane columns = new FlowPane(16, 14);
@@ -70,7 +97,7 @@ final class KeysSheet extends VBox {
             column[i].getStyleClass().add("keys-column");
             columns.getChildren().add(column[i]);
         }
-        int[] where = {0, 1, 1, 2, 0};
+        int[] where = {0, 1, 1, 2, 3, 3, 0};
         for (int i = 0; i < AREAS.size(); i++) {
             column[where[i]].getChildren().add(area(AREAS.get(i), words));
         }
@@ -78,6 +105,7 @@ final class KeysSheet extends VBox {
         not.setWrapText(true);
         not.getStyleClass().addAll("small", "ink2");
         not.setMinHeight(Region.USE_PREF_SIZE);
+        not.setMaxWidth(Double.MAX_VALUE);
         HBox.setHgrow(not, Priority.ALWAYS);
         Button shut = new Button(words.say("sheet.close"));
         shut.setId("keys-close");
@@ -85,7 +113,11 @@ final class KeysSheet extends VBox {
         shut.setOnAction(e -> close.run());
         HBox foot = new HBox(16, not, shut);
         foot.setAlignment(Pos.CENTER_LEFT);
-        getChildren().addAll(title, columns, new Hairline(), foot);
+        boolean keys = !getChildren().isEmpty();
+        getChildren().setAll(title, columns, new Hairline(), foot);
+        if (keys) {
+            shut.requestFocus();
+        }
     }
 
     private static VBox area(List<String> keys, Words words) {

@@ -1,11 +1,13 @@
 package provingyard.ui;
 
+import java.util.Optional;
 import javafx.application.Platform;
 import provingyard.call.Call;
 import provingyard.call.Deal;
 import provingyard.diagnosis.CaseScore;
-import provingyard.learner.Learner;
+import provingyard.learner.SavedCall;
 import provingyard.scenario.Scenario;
+import provingyard.season.Season;
 
 /** The way through a service call: the arrival, the call, its debrief, and another try from one of its tests. */
 final class OnCall {
@@ -13,6 +15,7 @@ final class OnCall {
     private final Scenario scenario;
     private final Words words;
     private final Shell shell;
+    private final String learner;
     private CallOpening arriving;
     private CallScreen screen;
     private CallDebriefScreen debrief;
@@ -23,22 +26,100 @@ final class OnCall {
         this.scenario = scenario;
         this.words = words;
         this.shell = shell;
+        learner = shell.book().current().id();
     }
 
     /** Comes to the site. */
     void arrive() {
         arriving = new CallOpening(scenario, words, this::arrived, this::notArrived, shell::route);
         shell.screen(arriving);
+        SavedCall kept = kept();
+        if (kept != null && kept.isBegun()) {
+            if (kept.fits(scenario.contentHash(), Season.ENGINE)) {
+                arriving.offer(kept.tests().size(), CallKept.mode(kept), ready -> goOn(ready, kept));
+            } else {
+                sayThatItChanged();
+            }
+        }
         arriving.begin(e -> Platform.runLater(() -> shell.unforeseen(e)));
     }
 
     private void arrived(CallOpening.Ready ready, CallModel.Mode mode) {
         arriving = null;
-        Learner learner = shell.book().current();
-        // Whoever comes again, or sits elsewhere, may find something else wrong.
-        long seed = 31L * learner.id().hashCode() + learner.at(scenario.id()).seasons();
+        long seed = seed();
         Call begun = Call.begin(ready.site(), Deal.drawn(ready.site(), seed), seed);
+        if (kept() != null) {
+            keep(CallKept.of(begun, mode));
+        }
         begin(begun, new CallScreen.Setting(mode, false), ready.yard());
+    }
+
+    /** Whoever comes again, sits elsewhere or gives a call up may find something else wrong. */
+    private long seed() {
+        SavedCall kept = kept();
+        if (kept != null) {
+            return kept.isBegun() ? 31L * kept.seed() + 1 : kept.seed();
+        }
+        return 31L * learner.hashCode()
+                + shell.book().current().at(scenario.id()).seasons();
+    }
+
+    private SavedCall kept() {
+        return shell.book().current().at(scenario.id()).call();
+    }
+
+    /** Lives again what was left, off the window's thread; begins anew where the site does not take it any more. */
+    private void goOn(CallOpening.Ready ready, SavedCall kept) {
+        CallOpening here = arriving;
+        Thread thread = new Thread(
+                () -> {
+                    try {
+                        Optional<Call> lived = CallKept.again(ready.site(), kept);
+                        Platform.runLater(() -> livedAgain(here, ready, lived, CallKept.mode(kept)));
+                    } catch (RuntimeException | Error e) {
+                        Platform.runLater(() -> {
+                            ready.yard().close();
+                            if (arriving == here) {
+                                notArrived(e);
+                            }
+                        });
+                    }
+                },
+                "call-again");
+        thread.setDaemon(true);
+        thread.start();
+    }
+
+    private void livedAgain(CallOpening here, CallOpening.Ready ready, Optional<Call> lived, CallModel.Mode mode) {
+        if (arriving != here) {
+            ready.yard().close();
+            return;
+        }
+        if (lived.isEmpty()) {
+            arrived(ready, mode);
+            sayThatItChanged();
+            return;
+        }
+        arriving = null;
+        begin(lived.get(), new CallScreen.Setting(mode, false), ready.yard());
+    }
+
+    private void sayThatItChanged() {
+        Notice.show(shell.scene(), words.say(scenario.title()), words.say("call.leftChanged"));
+    }
+
+    /** Keeps the call as it is now, so that it can be gone on with; practice is not kept. */
+    void keep() {
+        if (screen != null && !screen.setting().practice()) {
+            SavedCall now = CallKept.of(screen.model());
+            if (now.isBegun() && !now.equals(kept())) {
+                keep(now);
+            }
+        }
+    }
+
+    private void keep(SavedCall call) {
+        shell.book().change(learner, l -> l.on(scenario.id(), p -> p.leaving(call)));
     }
 
     private void notArrived(Throwable failure) {
@@ -58,7 +139,7 @@ final class OnCall {
         CallScreen.Setting setting = ended.setting();
         if (!setting.practice()) {
             int points = (int) Math.rint(score.total());
-            shell.book().change(l -> l.on(scenario.id(), p -> p.lived(points)));
+            shell.book().change(l -> l.on(scenario.id(), p -> p.lived(points).leaving(null)));
         }
         yard = ended.leaveYard();
         screen = null;
@@ -113,8 +194,10 @@ final class OnCall {
 
     /** Leaves everything. */
     void leave() {
+        keep();
         if (arriving != null) {
             arriving.cancel();
+            arriving = null;
         }
         if (screen != null) {
             screen.leaveYard().close();

@@ -22,7 +22,7 @@ record RouteModel(List<Stop> stops) {
     enum State {
         /** Never lived. */
         NEW,
-        /** A season is under way. */
+        /** A season or a call is under way. */
         UNDER_WAY,
         /** A season was lived to its end. */
         LIVED
@@ -73,7 +73,9 @@ record RouteModel(List<Stop> stops) {
         long tick = progress.season() == null ? -1 : progress.season().tick();
         boolean over = tick >= (long) days * DAY;
         int day = tick < 0 ? 0 : (int) Math.min(days, tick / DAY + 1);
-        State state = tick >= 0 && !over ? State.UNDER_WAY : progress.seasons() > 0 || over ? State.LIVED : State.NEW;
+        boolean call = progress.call() != null && progress.call().isBegun();
+        State state =
+                call || tick >= 0 && !over ? State.UNDER_WAY : progress.seasons() > 0 || over ? State.LIVED : State.NEW;
         return new Stop(number, site, state, progress.best(), day, days);
     }
 

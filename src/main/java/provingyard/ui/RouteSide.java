@@ -135,7 +135,8 @@ final class RouteSide extends VBox {
     private void act(RouteModel.Stop stop) {
         acts.getChildren().add(progress(stop));
         boolean over = stop.state() == RouteModel.State.LIVED && stop.kept();
-        String key = !stop.kept() ? "route.start" : over ? "route.look" : "route.goOn";
+        boolean begun = stop.kept() || stop.state() == RouteModel.State.UNDER_WAY;
+        String key = !begun ? "route.start" : over ? "route.look" : "route.goOn";
         Button start = new Button(words.say(key));
         start.setId("start");
         start.setDefaultButton(true);
@@ -173,6 +174,9 @@ final class RouteSide extends VBox {
 
     private HBox progress(RouteModel.Stop stop) {
         String text = SiteCard.progress(stop, words);
+        if (stop.state() == RouteModel.State.UNDER_WAY && !stop.kept()) {
+            text = words.say("route.callUnderWay");
+        }
         if (stop.state() == RouteModel.State.NEW) {
             boolean call = stop.site().work() == Work.SERVICE_CALL;
             text = call ? words.say("route.newCall") : words.say("route.days", stop.days());
@@ -182,7 +186,7 @@ final class RouteSide extends VBox {
         label.setMinWidth(Region.USE_PREF_SIZE);
         HBox line = new HBox(12);
         line.setAlignment(Pos.CENTER_LEFT);
-        boolean underWay = stop.state() == RouteModel.State.UNDER_WAY;
+        boolean underWay = stop.state() == RouteModel.State.UNDER_WAY && stop.kept();
         if (underWay || stop.state() == RouteModel.State.LIVED && stop.best() != null) {
             double share = underWay ? (stop.day() - 1) / (double) stop.days() : stop.best() / 100.0;
             ScoreBar bar = new ScoreBar(share, underWay);

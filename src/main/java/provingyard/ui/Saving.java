@@ -1,17 +1,13 @@
 package provingyard.ui;
 
-import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Supplier;
-import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.MenuItem;
-import javafx.stage.FileChooser;
 import provingyard.quantity.UnitSystem;
 import provingyard.report.DebriefPage;
 import provingyard.report.EventsCsv;
@@ -45,7 +41,7 @@ final class Saving {
     private final YardModel model;
     private final Words words;
     private final Supplier<Debrief> debrief;
-    private final Node over;
+    private final FileSaver files;
 
     /**
      * Saving of a debrief.
@@ -57,7 +53,7 @@ final class Saving {
         this.model = model;
         this.words = words;
         this.debrief = debrief;
-        this.over = over;
+        files = new FileSaver(words, model.scenario().title(), over);
     }
 
     /** One item for each kind. */
@@ -77,14 +73,8 @@ final class Saving {
         if (!ready(kind)) {
             return;
         }
-        FileChooser chooser = new FileChooser();
-        chooser.getExtensionFilters()
-                .add(new FileChooser.ExtensionFilter(words.say("save." + kind.name()), "*." + kind.ending));
-        chooser.setInitialFileName(model.scenario().id() + "-" + kind.name + "." + kind.ending);
-        File file = chooser.showSaveDialog(over.getScene().getWindow());
-        if (file != null) {
-            save(kind, file.toPath());
-        }
+        String name = model.scenario().id() + "-" + kind.name + "." + kind.ending;
+        files.choose(words.say("save." + kind.name()), name, content(kind));
     }
 
     /** Whether there is something to be saved; says so where not. */
@@ -92,36 +82,24 @@ final class Saving {
         Debrief now = debrief.get();
         boolean known = now != null && (kind != Kind.OWNER || OwnerPage.tells(now));
         if (!known) {
-            say(words.say("save.notYet"));
+            files.say(words.say("save.notYet"));
         }
         return known;
     }
 
     /** Writes a file off the window's thread, and says when it is done or why it is not. */
     void save(Kind kind, Path file) {
-        if (!ready(kind)) {
-            return;
+        if (ready(kind)) {
+            files.save(file, content(kind));
         }
+    }
+
+    /** What is written, as it stands and in the language and units of now. */
+    private FileSaver.Content content(Kind kind) {
         Debrief now = debrief.get();
         String language = words.language();
         UnitSystem units = words.units().get();
-        Thread thread = new Thread(
-                () -> {
-                    String said = written(kind, file, now, language, units);
-                    Platform.runLater(() -> say(said));
-                },
-                "save");
-        thread.setDaemon(true);
-        thread.start();
-    }
-
-    private String written(Kind kind, Path file, Debrief now, String language, UnitSystem units) {
-        try {
-            Files.write(file, bytes(kind, new Story(now, ""), language, units));
-            return words.say("save.done", file.toAbsolutePath());
-        } catch (IOException e) {
-            return words.say("save.failed", file.toAbsolutePath(), String.valueOf(e.getMessage()));
-        }
+        return () -> bytes(kind, new Story(now, ""), language, units);
     }
 
     private static byte[] bytes(Kind kind, Story story, String language, UnitSystem units) throws IOException {
@@ -132,9 +110,5 @@ final class Saving {
             case LEDGER -> LedgerCsv.of(story, language, units);
             case EVENTS -> EventsCsv.of(story.debrief().season(), language, units);
         };
-    }
-
-    private void say(String text) {
-        Notice.show(over.getScene(), words.say(model.scenario().title()), text);
     }
 }

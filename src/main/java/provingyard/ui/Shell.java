@@ -451,6 +451,9 @@ public final class Shell {
 
     /** Keeps the season as it is; the player answers on its own thread, and writes it down there. */
     private void keepSoon() {
+        if (onCall != null) {
+            onCall.keep();
+        }
         if (yard != null) {
             String learner = book.current().id();
             YardModel model = yard.model();
@@ -484,6 +487,9 @@ public final class Shell {
 
     /** Keeps the season before its screen goes; waits for the player, which answers between two minutes. */
     private void keepNow() {
+        if (onCall != null) {
+            onCall.keep();
+        }
         if (yard == null) {
             return;
         }

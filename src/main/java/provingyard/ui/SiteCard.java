@@ -81,7 +81,8 @@ final class SiteCard extends VBox {
     static String progress(RouteModel.Stop stop, Words words) {
         return switch (stop.state()) {
             case NEW -> words.say("route.notStarted");
-            case UNDER_WAY -> words.say("route.dayOf", stop.day(), stop.days());
+            case UNDER_WAY ->
+                stop.kept() ? words.say("route.dayOf", stop.day(), stop.days()) : words.say("route.underWay");
             case LIVED -> stop.best() == null ? words.say("route.lived") : words.say("route.best", stop.best());
         };
     }
@@ -96,11 +97,13 @@ final class SiteCard extends VBox {
         line.setAlignment(Pos.CENTER_LEFT);
         switch (stop.state()) {
             case NEW -> line.getChildren().add(small(words.say("route.notStarted"), "ink2"));
-            case UNDER_WAY ->
-                line.getChildren()
-                        .addAll(
-                                grow(new ScoreBar((stop.day() - 1) / (double) stop.days(), true)),
-                                small(words.say("route.day", stop.day()), "strong", "accent-text"));
+            case UNDER_WAY -> {
+                if (stop.kept()) {
+                    line.getChildren().add(grow(new ScoreBar((stop.day() - 1) / (double) stop.days(), true)));
+                }
+                String far = stop.kept() ? words.say("route.day", stop.day()) : words.say("route.underWay");
+                line.getChildren().add(small(far, "strong", "accent-text"));
+            }
             case LIVED -> {
                 if (stop.best() == null) {
                     line.getChildren().add(small(words.say("route.lived"), "ink2"));

@@ -56,7 +56,48 @@ class LearnerStoreTest {
         return Learner.fresh("learner-1", "Ana", LOOK)
                 .on("tansy-row", p -> p.lived(71).lived(92).lived(60).with(season))
                 .on("quillback-clinic", p -> p.lived(null))
+                .on("sumac-bend", p -> p.leaving(left()))
                 .following("firstRain");
+    }
+
+    private static SavedCall left() {
+        SavedCall.Finding finding = new SavedCall.Finding("main:m/2", 0.9, List.of("locate", "repair:main:m/2"));
+        return new SavedCall("abc", "7", -31L, 2, "EXAM", List.of("readMeter", "isolate:iso-c"), finding);
+    }
+
+    @Test
+    void aCallThatWasLeftIsKept() {
+        store().save(trained());
+        Learner ana = store().all().learners().get(0);
+        assertEquals(left(), ana.at("sumac-bend").call());
+        assertNull(ana.at("tansy-row").call());
+        Learner ended = ana.on("sumac-bend", p -> p.lived(80).leaving(null));
+        store().save(ended);
+        assertNull(store().all().learners().get(0).at("sumac-bend").call());
+    }
+
+    @Test
+    void aFileFromBeforeCallsWereKeptLoads() throws IOException {
+        lay("learner-1.json", """
+                {"version": 1, "name": "Ana", "lastSite": "", "followed": [],
+                 "look": {"language": "en", "units": "US", "theme": "light", "textSize": 100, "still": false},
+                 "sites": {"sumac-bend": {"best": 71, "seasons": 2}}}
+                """);
+        LearnerStore.Found found = store().all();
+        assertEquals(List.of(), found.troubles());
+        assertEquals(71, found.learners().get(0).at("sumac-bend").best());
+        assertNull(found.learners().get(0).at("sumac-bend").call());
+    }
+
+    @Test
+    void aCallThatIsNoneMakesTheFileBroken() throws IOException {
+        store().save(trained());
+        String text = Files.readString(file("learner-1.json"));
+        assertTrue(text.contains("\"isolate:iso-c\""));
+        lay("learner-1.json", text.replace("\"isolate:iso-c\"", "7"));
+        assertEquals(
+                List.of(Trouble.Kind.BROKEN),
+                store().all().troubles().stream().map(Trouble::kind).toList());
     }
 
     @Test

@@ -1,9 +1,12 @@
 package provingyard.ui;
 
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
@@ -17,6 +20,7 @@ import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
 import org.testfx.api.FxToolkit;
 import org.testfx.util.WaitForAsyncUtils;
@@ -157,6 +161,26 @@ class CallDebriefJourneyTest {
         settle();
         assertTrue(text("#call-debrief-said").contains("L/min"), text("#call-debrief-said"));
         assertTrue(text("#call-debrief-explained").startsWith("Prueba 2"), "the place in it is kept");
+    }
+
+    @Test
+    void itIsSavedAsPageForPaperAndAsTable(@TempDir Path folder) throws Exception {
+        open(LivedCalls.lucky(), false);
+        assertFalse(shown("#call-debrief-save"), "nothing is saved before it is shown");
+        reveal(0);
+        assertTrue(shown("#call-debrief-save"));
+        for (CallDebriefSaving.Kind kind : CallDebriefSaving.Kind.values()) {
+            Path file = folder.resolve(kind.name());
+            ROBOT.interact(() -> screen.saving().save(kind, file));
+            WaitForAsyncUtils.waitFor(PATIENCE, TimeUnit.SECONDS, () -> shown("#notice-text"));
+            assertTrue(text("#notice-text").contains(file.toString()), text("#notice-text"));
+            press(KeyCode.ESCAPE);
+            assertFalse(shown("#notice-text"));
+        }
+        assertTrue(Files.readString(folder.resolve("PAGE")).contains("Quillback Clinic"));
+        assertEquals(
+                "%PDF", Files.readString(folder.resolve("PAPER"), ISO_8859_1).substring(0, 4));
+        assertEquals(4, Files.readAllLines(folder.resolve("TESTS")).size(), "a head and three tests");
     }
 
     @Test

@@ -6,8 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import javafx.scene.Node;
+import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.input.KeyCode;
+import javafx.scene.paint.Color;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -15,6 +17,7 @@ import org.testfx.api.FxRobot;
 import org.testfx.util.WaitForAsyncUtils;
 import provingyard.diagnosis.Declaration;
 import provingyard.diagnosis.Reading;
+import provingyard.picture.Tone;
 
 /**
  * An apprentice finds a silent hole in the main: meter, zone, isolation valve, listening, marks, dig, finding, repair,
@@ -126,6 +129,7 @@ class CallJourneyTest {
         assertTrue(node("finding-go").isDisabled(), "confidence belongs to a finding");
         ROBOT.clickOn("#finding-sure-99").clickOn("#finding-go");
         OpenProgram.until("it is stated", () -> isShown("call-repair"));
+        trayIsReadable();
         ROBOT.clickOn("#call-repair");
         OpenProgram.until("it is repaired", () -> isShown("call-verify"));
         ROBOT.clickOn("#call-verify");
@@ -139,6 +143,19 @@ class CallJourneyTest {
         OpenProgram.until("the debrief opens", () -> shell.onCall().debrief() != null);
         assertFalse(shell.onCall().debrief().state() == null);
         assertFalse(shell.book().current().at(CallSamples.MAIN).best() == null, "the score is kept");
+    }
+
+    /** Instruments that are not used any more are still read: their colour says so, nothing shines through. */
+    private static void trayIsReadable() {
+        List<Label> labels = List.copyOf(ROBOT.from(node("tool-METER"))
+                .lookup((Node n) -> n instanceof Label)
+                .<Label>queryAll());
+        assertTrue(labels.size() >= 3, "key, name and minutes");
+        Color quiet = Color.web(shell.theme().get().at(Tone.INK_3).hex());
+        labels.forEach(l -> {
+            assertEquals(1, l.getOpacity(), l.getText());
+            assertEquals(quiet, l.getTextFill(), l.getText());
+        });
     }
 
     @SuppressWarnings("unchecked")

@@ -11,10 +11,12 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import provingyard.call.Tool;
 import provingyard.picture.Theme;
 import provingyard.quantity.UnitSystem;
 import provingyard.scenario.Point;
 import provingyard.scenario.SensorKind;
+import provingyard.scenario.Sites;
 import provingyard.setup.SetUp;
 
 /** Takes the pictures of {@code assets/screens}; none of them with a cut or overlapping text. */
@@ -163,6 +165,69 @@ class ScreensTest {
                         .lookup("#debrief-plan")
                         .queryAs(DebriefPlan.class)
                         .isDrawn());
+        shoot(name, 1);
+    }
+
+    @Test
+    void aServiceCallAndItsDebrief() throws Exception {
+        program.route();
+        english(Theme.LIGHT);
+        OpenProgram.ROBOT.interact(
+                () -> program.shell().open(Sites.open(CallSamples.MAIN).orThrow()));
+        OpenProgram.until(
+                "the site is ready",
+                () -> OpenProgram.ROBOT
+                        .lookup("#call-begin")
+                        .tryQuery()
+                        .filter(b -> !b.isDisabled())
+                        .isPresent());
+        shoot("call-opening", 1);
+        OpenProgram.ROBOT.push(KeyCode.ENTER);
+        OpenProgram.until("the call is shown", () -> program.shell().onCall().screen() != null);
+        CallModel model = program.shell().onCall().screen().model();
+        for (String test : List.of("readMeter", "runZone:zone-1", "isolate:iso-c")) {
+            act(model, test);
+        }
+        OpenProgram.ROBOT.interact(() -> {
+            model.take(Tool.ISOLATE);
+            model.choose("isolate:iso-b");
+        });
+        shootCall("call");
+        spanish(Theme.DARK);
+        shootCall("call-dark-es");
+        english(Theme.LIGHT);
+        sized(1920, 1080);
+        shootCall("call-1920");
+        sized(1280, 720);
+        act(model, "isolate:iso-b");
+        String answer = model.call().deal().answer(model.site());
+        OpenProgram.ROBOT.interact(() -> model.state(answer, 0.7));
+        OpenProgram.until("it can end", () -> model.score().isPresent());
+        OpenProgram.ROBOT.clickOn("#call-end");
+        OpenProgram.until("the debrief opens", () -> program.shell().onCall().debrief() != null);
+        CallDebriefScreen debrief = program.shell().onCall().debrief();
+        OpenProgram.ROBOT.clickOn("#call-commit-0").clickOn("#call-commit-go");
+        OpenProgram.until("it is drawn", () -> debrief.state().revealed() && debrief.isDrawn());
+        program.settle();
+        shoot("call-debrief", 1);
+        program.route();
+    }
+
+    private static void act(CallModel model, String test) throws Exception {
+        int before = model.nowProperty().get().notes().size();
+        OpenProgram.ROBOT.interact(() -> {
+            model.choose(test);
+            model.act();
+        });
+        OpenProgram.until(
+                test + " is done", () -> model.nowProperty().get().notes().size() == before + 1);
+    }
+
+    private static void shootCall(String name) throws Exception {
+        YardPane yard = program.shell().onCall().screen().yard();
+        program.settle();
+        OpenProgram.until("the yard is drawn", yard::isDrawn);
+        program.settle();
         shoot(name, 1);
     }
 
