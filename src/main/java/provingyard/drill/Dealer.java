@@ -1,0 +1,119 @@
+package provingyard.drill;
+
+import java.util.List;
+import java.util.Optional;
+import provingyard.call.CallSite;
+import provingyard.call.Case;
+import provingyard.call.Deal;
+import provingyard.call.Judge;
+import provingyard.diagnosis.CaseScore;
+import provingyard.diagnosis.Declaration;
+import provingyard.diagnosis.Policies;
+import provingyard.diagnosis.ServiceRun;
+import provingyard.diagnosis.Step;
+import provingyard.diagnosis.Trust;
+import provingyard.numeric.RandomStreams;
+import provingyard.scenario.Text;
+
+/**
+ * Deals the cards of one site: draws a case of the wanted family by the site's own weights together with what the owner sees
+ * of it, and takes it if the reference finds it with enough evidence by {@link #FEWEST} tests or more. Where the reference
+ * needs more than {@link #MOST}, its first tests are done already, so that every card is short. Keeps what the site is known
+ * to show; for one thread.
+ */
+public final class Dealer {
+
+    /** Judged tests that a card has at least: with one there is nothing to decide (design). */
+    static final int FEWEST = 2;
+
+    /** Judged tests of the reference that are left to the trainee at most (design: 3 to 6 minutes for a person). */
+    public static final int MOST = 6;
+
+    /** Tests left where the first ones are done (design). */
+    private static final int LEFT = 4;
+
+    private static final int TRIES = 16;
+
+    private final CallSite site;
+    private final List<Sight> sights;
+
+    /** A dealer at a site, whatever its own complaint is. Takes some seconds: all that an owner may see is computed. */
+    public Dealer(CallSite base) {
+        site = base.hearing(new Text("", ""), List.of());
+        sights = Sight.of(site);
+    }
+
+    /** What can be dealt. */
+    List<Sight> sights() {
+        return sights;
+    }
+
+    /** A card for a place in a deck; empty where the site has none of its family. The same seed deals the same card. */
+    public Optional<Card> deal(Deck deck, Deck.Slot slot, long seed) {
+        RandomStreams streams = new RandomStreams(seed);
+        long key = streams.key("drill.card." + deck.session() + "." + slot.number());
+        List<Sight> family =
+                sights.stream().filter(s -> s.family() == slot.family()).toList();
+        List<Sight> wanted =
+                family.stream().filter(s -> s.atypical() == slot.atypical()).toList();
+        Optional<Card> card = first(slot, wanted, key, 0);
+        return card.isPresent() ? card : first(slot, family, key, TRIES);
+    }
+
+    private Optional<Card> first(Deck.Slot slot, List<Sight> from, long key, int number) {
+        for (int t = number; !from.isEmpty() && t < number + TRIES; t++) {
+            Sight sight = drawn(from, RandomStreams.uniform(key, 2L * t));
+            long luck = (long) (RandomStreams.uniform(key, 2L * t + 1) * Long.MAX_VALUE);
+            Optional<Card> card = card(slot, sight, luck);
+            if (card.isPresent()) {
+                return card;
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Sight drawn(List<Sight> from, double chance) {
+        double sum = from.stream().mapToDouble(Sight::weight).sum();
+        double left = chance * sum;
+        for (Sight sight : from) {
+            left -= sight.weight();
+            if (left < 0) {
+                return sight;
+            }
+        }
+        return from.get(from.size() - 1);
+    }
+
+    private Optional<Card> card(Deck.Slot slot, Sight sight, long luck) {
+        CallSite heard = site.hearing(new Text("", ""), List.of(sight.seen()));
+        // A drill's case is none of the author's deals.
+        Deal deal = new Deal(-1, sight.hypothesis() == 0 ? Case.SOUND : Case.of(sight.hypothesis() - 1));
+        ServiceRun run = Judge.play(heard, deal, Policies.best(heard, Trust.USUAL), luck);
+        boolean found = Judge.hit(heard, deal, run.declared()) == Declaration.Hit.RIGHT
+                && run.declaredProbability() >= CaseScore.SUPPORTED;
+        if (!found || judged(run.steps()) < FEWEST) {
+            return Optional.empty();
+        }
+        List<String> way = run.steps().stream().map(Step::action).toList();
+        Judge.Reference reference =
+                slot.form() == Form.EXAMPLE ? new Judge.Reference(run.testMinutes(), 0) : Judge.reference(heard, deal);
+        int done = done(slot.form(), run.steps());
+        return Optional.of(new Card(slot, heard, sight.seen(), deal, luck, sight.atypical(), way, done, reference));
+    }
+
+    private static int judged(List<Step> steps) {
+        return (int) steps.stream().filter(s -> s.kind().judged()).count();
+    }
+
+    /** How many of the reference's steps are done when the trainee comes. */
+    private static int done(Form form, List<Step> steps) {
+        int judged = judged(steps);
+        boolean shortened = form != Form.EXAMPLE && (form == Form.HALF || judged > MOST);
+        int left = shortened ? Math.min(LEFT, judged - judged / 2) : judged;
+        int done = steps.size();
+        for (int still = 0; done > 0 && still < left; done--) {
+            still += steps.get(done - 1).kind().judged() ? 1 : 0;
+        }
+        return shortened ? done : 0;
+    }
+}
