@@ -33,6 +33,9 @@ record Sight(int hypothesis, Family family, Seen seen, double weight, boolean at
     /** Tests that owners do with their eyes, their bill or the controller's display. */
     static final List<String> VISIBLE = List.of("walkZone", "lookAtHeads", "look", "readMeter", "readRecords");
 
+    /** Answers of these tests with which nobody would complain. */
+    private static final List<String> WELL = List.of("allWell", "headsDry", "dry", "asPlanned");
+
     /** m3/s at rest that a bill shows, and what a leak must pass at least for anybody to complain of it (design). */
     private static final double BILLED = 1e-3 / 60;
 
@@ -62,7 +65,8 @@ record Sight(int hypothesis, Family family, Seen seen, double weight, boolean at
         if (test.measure() instanceof FieldTest.Measure.Answers answers) {
             CategoryPrediction odds = (CategoryPrediction) site.predict(test.action(), site.start());
             for (int y = 0; y < odds.categories(); y++) {
-                if (odds.probability(0, y) < USUAL) {
+                if (odds.probability(0, y) < USUAL
+                        && !WELL.contains(answers.keys().get(y))) {
                     int answer = y;
                     double[] told = IntStream.range(0, odds.size())
                             .mapToDouble(h -> odds.probability(h, answer))

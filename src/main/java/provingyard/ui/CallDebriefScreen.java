@@ -93,11 +93,16 @@ final class CallDebriefScreen extends BorderPane {
      * @param practice whether it counts nothing
      */
     CallDebriefScreen(Call call, boolean practice, Words words, Consumer<Throwable> onFailure, Acts acts) {
+        this(new CallDebriefModel(call), practice, words, onFailure, acts);
+    }
+
+    /** The same of a call of which more is known. */
+    CallDebriefScreen(CallDebriefModel model, boolean practice, Words words, Consumer<Throwable> onFailure, Acts acts) {
         this.words = words;
         this.acts = acts;
         this.practice = practice;
-        model = new CallDebriefModel(call);
-        sayings = new CallDebriefWords(words, call.site());
+        this.model = model;
+        sayings = new CallDebriefWords(words, model.call().site());
         setId("call-debrief");
         getStyleClass().add("debrief");
         playing.setCycleCount(Timeline.INDEFINITE);
