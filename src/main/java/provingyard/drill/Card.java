@@ -13,38 +13,44 @@ import provingyard.scenario.Text;
  *
  * @param slot its place in the deck
  * @param site the site, on which the owner has seen what the card says
- * @param seen what the owner saw
+ * @param seen what the owner saw: first what is complained of, then what looks well
  * @param deal what is wrong
  * @param seed what all chance of it is drawn from
  * @param atypical whether what the owner saw speaks most for another family
  * @param way ids of the reference's actions, in order
  * @param done how many of them are done when the trainee comes
  * @param reference how long the reference takes
+ * @param reached evidence of the truth that the reference reaches
  */
 public record Card(
         Deck.Slot slot,
         CallSite site,
-        Seen seen,
+        List<Seen> seen,
         Deal deal,
         long seed,
         boolean atypical,
         List<String> way,
         int done,
-        Judge.Reference reference) {
+        Judge.Reference reference,
+        double reached) {
+
+    /** What the reference is ahead of a trainee whose evidence is enough, where it does not reach what others need. */
+    private static final double ALMOST = 0.02;
 
     public Card {
+        seen = List.copyOf(seen);
         way = List.copyOf(way);
     }
 
     /** The same card in the owner's words. */
     public Card saying(Text complaint) {
-        CallSite heard = site.hearing(complaint, List.of(seen));
-        return new Card(slot, heard, seen, deal, seed, atypical, way, done, reference);
+        CallSite heard = site.hearing(complaint, seen);
+        return new Card(slot, heard, seen, deal, seed, atypical, way, done, reference, reached);
     }
 
     /** What it asks for. */
     public Goal goal() {
-        return Goal.of(reference.minutes());
+        return Goal.of(reference.minutes(), reached - ALMOST);
     }
 
     /** The call as the trainee finds it. Takes some moments where tests are done already. */

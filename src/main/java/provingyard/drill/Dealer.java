@@ -1,5 +1,6 @@
 package provingyard.drill;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import provingyard.call.CallSite;
@@ -13,6 +14,7 @@ import provingyard.diagnosis.ServiceRun;
 import provingyard.diagnosis.Step;
 import provingyard.diagnosis.Trust;
 import provingyard.numeric.RandomStreams;
+import provingyard.scenario.ServiceCall.Seen;
 import provingyard.scenario.Text;
 
 /**
@@ -32,13 +34,19 @@ public final class Dealer {
     /** Tests left where the first ones are done (design). */
     private static final int LEFT = 4;
 
+    /** Bits of uncertainty that are left to the trainee at least (design). */
+    private static final double OPEN = 1;
+
     /** Times the reference's mean minutes that it may take with this card's own luck, so that the goal can be met (design). */
     private static final double FAIR = 1.1;
 
     private static final int TRIES = 16;
 
     /** Tries where nothing is wrong: a yard that hides its small faults well never lets that be proven. */
-    private static final int SOUND_TRIES = 3;
+    private static final int SOUND_TRIES = 6;
+
+    /** Evidence of nothing being wrong that is enough: small faults hide behind the noise, so that more is seldom reached (design). */
+    private static final double SOUND_ENOUGH = 0.80;
 
     private final CallSite site;
     private final List<Sight> sights;
@@ -70,9 +78,11 @@ public final class Dealer {
     private Optional<Card> first(Deck.Slot slot, List<Sight> from, long key, int number) {
         int tries = slot.family() == Family.NONE ? SOUND_TRIES : TRIES;
         for (int t = number; !from.isEmpty() && t < number + tries; t++) {
-            Sight sight = drawn(from, RandomStreams.uniform(key, 2L * t));
-            long luck = (long) (RandomStreams.uniform(key, 2L * t + 1) * Long.MAX_VALUE);
-            Optional<Card> card = card(slot, sight, luck);
+            Sight sight = drawn(from, RandomStreams.uniform(key, 3L * t));
+            long luck = (long) (RandomStreams.uniform(key, 3L * t + 1) * Long.MAX_VALUE);
+            // Who complains of a sound yard has looked around; others have every other time.
+            boolean looked = sight.family() == Family.NONE || RandomStreams.uniform(key, 3L * t + 2) < 0.5;
+            Optional<Card> card = card(slot, sight, looked, luck);
             if (card.isPresent()) {
                 return card;
             }
@@ -92,17 +102,24 @@ public final class Dealer {
         return from.get(from.size() - 1);
     }
 
-    private Optional<Card> card(Deck.Slot slot, Sight sight, long luck) {
-        CallSite heard = site.hearing(new Text("", ""), List.of(sight.seen()));
+    private Optional<Card> card(Deck.Slot slot, Sight sight, boolean looked, long luck) {
+        List<Seen> seen = new ArrayList<>(List.of(sight.seen()));
+        if (looked) {
+            seen.addAll(sight.rest(site));
+        }
+        CallSite heard = site.hearing(new Text("", ""), seen);
         // A drill's case is none of the author's deals.
         Deal deal = new Deal(-1, sight.hypothesis() == 0 ? Case.SOUND : Case.of(sight.hypothesis() - 1));
         ServiceRun run = Judge.play(heard, deal, Policies.best(heard, Trust.USUAL), luck);
         boolean found = Judge.hit(heard, deal, run.declared()) == Declaration.Hit.RIGHT
-                && run.declaredProbability() >= CaseScore.SUPPORTED;
+                && run.declaredProbability() >= (sight.family() == Family.NONE ? SOUND_ENOUGH : CaseScore.SUPPORTED);
         if (!found || judged(run.steps()) < FEWEST) {
             return Optional.empty();
         }
         int done = done(slot.form(), run.steps());
+        if (slot.form() == Form.HALF && done == 0) {
+            return Optional.empty();
+        }
         // Where part of a way is done, that way is what the rest is measured by.
         boolean own = slot.form() == Form.EXAMPLE || done > 0;
         double litres = run.testMinutes() * heard.lost(deal.wrong());
@@ -111,7 +128,8 @@ public final class Dealer {
             return Optional.empty();
         }
         List<String> way = run.steps().stream().map(Step::action).toList();
-        return Optional.of(new Card(slot, heard, sight.seen(), deal, luck, sight.atypical(), way, done, reference));
+        return Optional.of(new Card(
+                slot, heard, seen, deal, luck, sight.atypical(), way, done, reference, run.declaredProbability()));
     }
 
     private static int judged(List<Step> steps) {
@@ -121,12 +139,16 @@ public final class Dealer {
     /** How many of the reference's steps are done when the trainee comes. */
     private static int done(Form form, List<Step> steps) {
         int judged = judged(steps);
-        boolean shortened = form != Form.EXAMPLE && (form == Form.HALF || judged > MOST);
-        int left = shortened ? Math.min(LEFT, judged - judged / 2) : judged;
-        int done = steps.size();
-        for (int still = 0; done > 0 && still < left; done--) {
-            still += steps.get(done - 1).kind().judged() ? 1 : 0;
+        if (form == Form.EXAMPLE || form == Form.WHOLE && judged <= MOST) {
+            return 0;
         }
-        return shortened ? done : 0;
+        int least = Math.min(LEFT, judged - judged / 2);
+        int done = steps.size();
+        int left = 0;
+        while (done > 0 && left < MOST && (left < least || steps.get(done).before() < OPEN)) {
+            done--;
+            left += steps.get(done).kind().judged() ? 1 : 0;
+        }
+        return done;
     }
 }

@@ -33,6 +33,8 @@ record Sight(int hypothesis, Family family, Seen seen, double weight, boolean at
     /** Tests that owners do with their eyes, their bill or the controller's display. */
     static final List<String> VISIBLE = List.of("walkZone", "lookAtHeads", "look", "readMeter", "readRecords");
 
+    private static final String WALKED = "walkZone";
+
     /** Answers of these tests with which nobody would complain. */
     private static final List<String> WELL = List.of("allWell", "headsDry", "dry", "asPlanned");
 
@@ -59,6 +61,26 @@ record Sight(int hypothesis, Family family, Seen seen, double weight, boolean at
             }
         }
         return List.copyOf(all);
+    }
+
+    /** What else looks well to an owner who walks all zones; none where not all others do. */
+    List<Seen> rest(CallSite site) {
+        List<Seen> rest = new ArrayList<>();
+        for (FieldTest test : site.tests()) {
+            if (test.kind().equals(WALKED) && !test.id().equals(seen.test())) {
+                List<String> answers = ((FieldTest.Measure.Answers) test.measure()).keys();
+                CategoryPrediction odds = (CategoryPrediction) site.predict(test.action(), site.start());
+                String likeliest = answers.get(IntStream.range(0, answers.size())
+                        .boxed()
+                        .max(Comparator.comparingDouble(y -> odds.probability(hypothesis, y)))
+                        .orElseThrow());
+                if (!WELL.contains(likeliest)) {
+                    return List.of();
+                }
+                rest.add(new Seen(test.id(), List.of(likeliest), 0));
+            }
+        }
+        return rest;
     }
 
     private static void add(CallSite site, FieldTest test, List<Sight> all) {

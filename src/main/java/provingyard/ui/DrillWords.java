@@ -3,6 +3,7 @@ package provingyard.ui;
 import java.util.List;
 import provingyard.call.CallSite;
 import provingyard.call.FieldTest;
+import provingyard.diagnosis.CaseScore;
 import provingyard.drill.Card;
 import provingyard.drill.Family;
 import provingyard.drill.Form;
@@ -27,17 +28,21 @@ final class DrillWords {
     }
 
     /** What an owner who saw something says, in both languages: made from the test, its answer and its place alone. */
-    static Text complaint(CallSite site, Seen seen) {
+    static Text complaint(CallSite site, List<Seen> seen) {
         return new Text(complaint(site, seen, "en"), complaint(site, seen, "es"));
     }
 
-    private static String complaint(CallSite site, Seen seen, String language) {
+    private static String complaint(CallSite site, List<Seen> all, String language) {
         Words spoken = new Words();
         spoken.speak(language);
+        Seen seen = all.get(0);
         FieldTest test = site.test(seen.test()).orElseThrow();
         String answer = seen.answers().isEmpty() ? "" : "." + seen.answers().get(0);
         String place = CallDebriefWords.capital(new CallWords(site, spoken).target(test.target()));
-        return spoken.say("drill.says." + test.kind() + answer, place);
+        String said = spoken.say("drill.says." + test.kind() + answer, place);
+        boolean walked = test.kind().equals("walkZone");
+        String rest = spoken.say(walked ? "drill.saysOthersWell" : "drill.saysZonesWell");
+        return all.size() > 1 ? said + " " + rest : said;
     }
 
     String family(Family family) {
@@ -60,7 +65,7 @@ final class DrillWords {
 
     /** What each card asks for. */
     String rule() {
-        Goal goal = Goal.of(0);
+        Goal goal = Goal.of(0, 1);
         return words.say("drill.goalIs", words.display().plain(Goal.EASE, 2), percent(goal.evidence()));
     }
 
@@ -68,7 +73,9 @@ final class DrillWords {
     String goal(Card card) {
         Goal goal = card.goal();
         return words.say(
-                card.done() > 0 ? "drill.goalDone" : "drill.goal", minutes(goal.minutes()), percent(goal.evidence()));
+                card.done() > 0 ? "drill.goalDone" : "drill.goal",
+                minutes(goal.minutes()),
+                percent(CaseScore.SUPPORTED));
     }
 
     /** What is done already, or what is to be done. */

@@ -86,12 +86,15 @@ class ProgressTest {
 
     @Test
     void aGoalNeedsTheRightFindingWithEvidenceInTime() {
-        Goal goal = Goal.of(10);
+        Goal goal = Goal.of(10, 0.97);
         assertEquals(12.5, goal.minutes());
         assertTrue(goal.met(stated(Declaration.Hit.RIGHT, 0.9), taking(12.5)));
         assertFalse(goal.met(stated(Declaration.Hit.RIGHT, 0.89), taking(12.5)), "a guess");
         assertFalse(goal.met(stated(Declaration.Hit.RIGHT, 0.99), taking(12.6)), "slow");
         assertFalse(goal.met(stated(Declaration.Hit.NEAR, 0.99), taking(5)), "beside it");
+        Goal hidden = Goal.of(10, 0.82);
+        assertTrue(hidden.met(stated(Declaration.Hit.RIGHT, 0.82), taking(10)), "more cannot be known");
+        assertFalse(hidden.met(stated(Declaration.Hit.RIGHT, 0.80), taking(10)));
         CaseScore unsafe = new CaseScore(taking(5).lines(), 59, EnumSet.of(Hazard.BURIED_LINES), Set.of(), 1, 0, 3, 5);
         assertFalse(goal.met(stated(Declaration.Hit.RIGHT, 0.99), unsafe));
     }
