@@ -2,6 +2,7 @@ package provingyard.drill;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -12,6 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import provingyard.call.Call;
 import provingyard.call.CallSite;
+import provingyard.diagnosis.Action;
 import provingyard.diagnosis.Declaration;
 import provingyard.scenario.Sites;
 import provingyard.scenario.Text;
@@ -60,6 +62,18 @@ class DealerTest {
         for (int i = 0; i < card.done(); i++) {
             assertEquals(call.notes().get(i).reading(), begun.notes().get(i).reading());
         }
+    }
+
+    /** Hearing another complaint changes what is believed, and computes nothing anew. */
+    @Test
+    void anotherComplaintSharesAllThatIsKnown() {
+        Card card = dealt(Family.ELECTRICAL, Form.WHOLE, false, 2);
+        Action meter = base.test("readMeter").orElseThrow().action();
+        assertSame(
+                base.predict(meter, base.start()),
+                card.site().predict(meter, card.site().start()));
+        assertNotEquals(
+                base.hypotheses().prior(0), card.site().hypotheses().prior(0), "another complaint, another belief");
     }
 
     @Test
