@@ -116,7 +116,11 @@ final class DrillSession {
 
             @Override
             public void end() {
-                DrillSession.this.end();
+                if (played.isEmpty()) {
+                    shell.route();
+                } else {
+                    DrillSession.this.end();
+                }
             }
         });
         shell.screen(brief);
