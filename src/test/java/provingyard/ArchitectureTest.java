@@ -34,7 +34,7 @@ class ArchitectureTest {
         may("quantity");
         may("scenario", "quantity");
         may("setup", "scenario", "quantity");
-        may("learner", "setup", "scenario", "quantity");
+        may("learner", "drill", "setup", "scenario", "quantity");
         may("world.yard", "scenario", "quantity", "numeric");
         may("world.weather", "world.yard", "scenario", "quantity", "numeric");
         may("world.hydraulics", "scenario", "quantity", "numeric");
@@ -80,6 +80,7 @@ class ArchitectureTest {
                 "scenario",
                 "quantity",
                 "numeric");
+        may("drill", "call", "diagnosis", "scenario", "quantity", "numeric");
         may("picture", "season", "score", "setup", "scenario", "quantity", "numeric", "text");
         may("report", "picture", "score", "study", "season", "setup", "scenario", "quantity", "numeric", "text");
         may(
@@ -106,6 +107,7 @@ class ArchitectureTest {
                 "ui",
                 "call",
                 "diagnosis",
+                "drill",
                 "learner",
                 "report",
                 "picture",

@@ -16,6 +16,8 @@ import provingyard.diagnosis.SiteState;
 import provingyard.scenario.FaultPlan;
 import provingyard.scenario.Point;
 import provingyard.scenario.Scenario;
+import provingyard.scenario.ServiceCall;
+import provingyard.scenario.Text;
 import provingyard.setup.References;
 import provingyard.setup.SetUp;
 import provingyard.world.electric.Wiring;
@@ -42,14 +44,16 @@ public final class CallSite implements Premises {
     private final Map<String, Point> places;
     private final Map<String, FieldTest> tests = new LinkedHashMap<>();
     private final Map<String, TestKit> kits = new LinkedHashMap<>();
-    private final Map<Asked, Prediction> known = new ConcurrentHashMap<>();
+    private final Map<Asked, Prediction> known;
     private final List<String> classes;
     private final int suspected;
     private final Ground ground;
     private final Arrivals arrivals;
+    private final Hypotheses unheard;
 
     private CallSite(Scenario scenario) {
         this.scenario = scenario;
+        known = new ConcurrentHashMap<>();
         SetUp installed = References.textbook(scenario).orElse(SetUp.CLOCK_ALONE);
         Wiring wiring = Wiring.usual(scenario);
         Suspects suspects = Suspects.of(scenario, installed, wiring, Rates.SHIPPED);
@@ -69,12 +73,41 @@ public final class CallSite implements Premises {
                 }
             }
         }
-        Hypotheses before = suspects.hypotheses();
-        hypotheses = Complaint.heard(
-                before,
-                scenario.call().seen(),
-                this::test,
-                t -> compute(t, t.action().after(start()), before.size()));
+        unheard = suspects.hypotheses();
+        hypotheses = heard();
+    }
+
+    private CallSite(CallSite same, Scenario scenario) {
+        this.scenario = scenario;
+        suspected = same.suspected;
+        faults = same.faults;
+        classes = same.classes;
+        ground = same.ground;
+        places = same.places;
+        tests.putAll(same.tests);
+        kits.putAll(same.kits);
+        arrivals = same.arrivals;
+        known = same.known;
+        unheard = same.unheard;
+        hypotheses = heard();
+    }
+
+    private Hypotheses heard() {
+        return Complaint.heard(unheard, scenario.call().seen(), this::test, t -> predict(t.action(), start()));
+    }
+
+    /**
+     * The same site where somebody saw something else. What tests would read does not depend on that, so all that is known
+     * of it is shared: hearing costs next to nothing.
+     *
+     * @param complaint what the owner says
+     * @param seen the same as observations; none for nothing seen
+     */
+    public CallSite hearing(Text complaint, List<ServiceCall.Seen> seen) {
+        ServiceCall now = scenario.call();
+        ServiceCall other =
+                new ServiceCall(complaint, seen, List.of(), now.arrives(), now.deals(), now.tests(), now.house());
+        return new CallSite(this, scenario.called(other, scenario.faults()));
     }
 
     /** Makes a service call's site ready. */
@@ -135,6 +168,11 @@ public final class CallSite implements Premises {
         return kits.get(test.id()).expected(test, test.action().after(before), wrong);
     }
 
+    /** L/min that faults lose as found, while nothing runs. */
+    public double lost(Case wrong) {
+        return lostAtRest(start(), wrong);
+    }
+
     /** L/min that faults lose while nothing runs. */
     double lostAtRest(SiteState state, Case wrong) {
         return ground.atRest(state, wrong).supply() * LITRES_A_MINUTE;
@@ -172,7 +210,7 @@ public final class CallSite implements Premises {
         SiteState after = action.after(state);
         return known.computeIfAbsent(
                 new Asked(action.id(), after.configuration()),
-                a -> compute(tests.get(action.id()), after, hypotheses.size()));
+                a -> compute(tests.get(action.id()), after, unheard.size()));
     }
 
     private Prediction compute(FieldTest test, SiteState after, int count) {

@@ -6,12 +6,20 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import provingyard.drill.Family;
+import provingyard.drill.Form;
+import provingyard.drill.Progress;
+import provingyard.drill.Result;
+import provingyard.drill.Standing;
+import provingyard.drill.Support;
 import provingyard.quantity.UnitSystem;
 import provingyard.scenario.LocatedJson;
 
@@ -58,11 +66,32 @@ final class LearnerFile {
         learner.sites().forEach((id, progress) -> write(sites.putObject(id), progress));
         ArrayNode followed = root.putArray("followed");
         learner.followed().forEach(followed::add);
+        if (!learner.drill().equals(Progress.NONE)) {
+            write(root.putObject("drill"), learner.drill());
+        }
         try {
             return JSON.writerWithDefaultPrettyPrinter().writeValueAsString(root) + "\n";
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("a tree can always be written", e);
         }
+    }
+
+    private static void write(ObjectNode node, Progress drill) {
+        node.put("sessions", drill.sessions());
+        ObjectNode families = node.putObject("families");
+        drill.families().forEach((family, standing) -> {
+            ObjectNode one = families.putObject(family.name());
+            one.put("explains", standing.support().explains());
+            one.put("row", standing.support().row());
+            ArrayNode results = one.putArray("results");
+            for (Result result : standing.results()) {
+                results.addObject()
+                        .put("form", result.form().name())
+                        .put("session", result.session())
+                        .put("points", result.points())
+                        .put("met", result.met());
+            }
+        });
     }
 
     private static void write(ObjectNode node, SiteProgress progress) {
@@ -121,7 +150,40 @@ final class LearnerFile {
         for (JsonNode hint : array(root, "followed")) {
             followed.add(hint.asText());
         }
-        return new Learner(id, text(root, "name"), look(object(root, "look")), sites, text(root, "lastSite"), followed);
+        // Files from before there was a drill deck have none.
+        Progress drill = root.has("drill") ? drill(object(root, "drill")) : Progress.NONE;
+        return new Learner(
+                id, text(root, "name"), look(object(root, "look")), sites, text(root, "lastSite"), followed, drill);
+    }
+
+    private static Progress drill(JsonNode node) throws Amiss {
+        Map<Family, Standing> families = new EnumMap<>(Family.class);
+        JsonNode kept = object(node, "families");
+        for (Family family : Family.values()) {
+            if (kept.has(family.name())) {
+                families.put(family, standing(object(kept, family.name())));
+            }
+        }
+        return new Progress(whole(node, "sessions"), families);
+    }
+
+    private static Standing standing(JsonNode node) throws Amiss {
+        List<Result> results = new ArrayList<>();
+        for (JsonNode one : array(node, "results")) {
+            String name = text(one, "form");
+            Form form = Arrays.stream(Form.values())
+                    .filter(f -> f.name().equals(name))
+                    .findFirst()
+                    .orElseThrow(() -> new Amiss("form"));
+            int points = Math.min(100, whole(one, "points"));
+            results.add(new Result(
+                    form, whole(one, "session"), points, one.path("met").asBoolean()));
+        }
+        return new Standing(new Support(node.path("explains").asBoolean(true), whole(node, "row")), results);
+    }
+
+    private static int whole(JsonNode node, String name) throws Amiss {
+        return (int) Math.max(0, Math.min(Integer.MAX_VALUE, number(node, name)));
     }
 
     private static Look look(JsonNode node) throws Amiss {

@@ -36,13 +36,20 @@ final class CallDebriefModel {
     }
 
     private final Call call;
+    private final Judge.Reference known;
     private final ReadOnlyObjectWrapper<State> state =
             new ReadOnlyObjectWrapper<>(new State(Stage.REFERENCE, null, null));
     private volatile boolean given;
 
     /** The debrief of a call whose finding is stated. */
     CallDebriefModel(Call call) {
+        this(call, null);
+    }
+
+    /** The same; null for a reference that is not known yet. */
+    CallDebriefModel(Call call, Judge.Reference known) {
         this.call = call;
+        this.known = known;
     }
 
     Call call() {
@@ -62,7 +69,7 @@ final class CallDebriefModel {
     void begin(Executor worker, Executor window, Consumer<Throwable> onFailure) {
         worker.execute(() -> {
             try {
-                Judge.Reference reference = Judge.reference(call.site(), call.deal());
+                Judge.Reference reference = known != null ? known : Judge.reference(call.site(), call.deal());
                 tell(window, Stage.REVIEW, null);
                 if (!given) {
                     tell(window, Stage.DONE, CallReview.of(call, reference, Trust.USUAL));

@@ -78,10 +78,15 @@ final class CallDebriefScreen extends BorderPane {
      * @param practice whether it counts nothing
      */
     CallDebriefScreen(Call call, boolean practice, Words words, Consumer<Throwable> onFailure, Acts acts) {
+        this(new CallDebriefModel(call), practice, words, onFailure, acts);
+    }
+
+    /** The same of a call of which more is known. */
+    CallDebriefScreen(CallDebriefModel model, boolean practice, Words words, Consumer<Throwable> onFailure, Acts acts) {
         this.words = words;
         this.acts = acts;
-        model = new CallDebriefModel(call);
-        sayings = new CallDebriefWords(words, call.site());
+        this.model = model;
+        sayings = new CallDebriefWords(words, model.call().site());
         saving = new CallDebriefSaving(model, words, this);
         top = new CallDebriefTop(sayings, practice, saving.menu(), bar());
         setId("call-debrief");

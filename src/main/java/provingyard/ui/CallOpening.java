@@ -185,7 +185,7 @@ final class CallOpening extends StackPane implements Progress {
         Thread thread = new Thread(
                 () -> {
                     try {
-                        Ready made = new Ready(CallSite.of(scenario), yard(onFailure));
+                        Ready made = new Ready(CallSite.of(scenario), yard(scenario, this, onFailure));
                         Platform.runLater(() -> hand(made));
                     } catch (CancellationException e) {
                         cancelled = true;
@@ -203,15 +203,15 @@ final class CallOpening extends StackPane implements Progress {
     }
 
     /** The site as installed, without its faults: what is wrong is found by tests, not seen on the plan. */
-    private YardModel yard(Consumer<Throwable> onFailure) {
+    static YardModel yard(Scenario scenario, Progress progress, Consumer<Throwable> onFailure) {
         Site site = Site.of(scenario.with(scenario.catalogue(), scenario.yard(), List.of()));
         SetUp installed = References.textbook(scenario).orElse(SetUp.CLOCK_ALONE);
         List<Season.Change> changes = List.of(new Season.Change(0, installed));
-        SeasonPlayer.Kept kept = new SeasonPlayer.Kept(arrival(), changes, List.of());
-        return new YardModel(SeasonReplay.of(site, kept, this), onFailure);
+        SeasonPlayer.Kept kept = new SeasonPlayer.Kept(arrival(scenario), changes, List.of());
+        return new YardModel(SeasonReplay.of(site, kept, progress), onFailure);
     }
 
-    private long arrival() {
+    private static long arrival(Scenario scenario) {
         FaultPlan.When arrives = scenario.call().arrives();
         LocalTime at = arrives.at();
         return (arrives.day() - 1L) * DAY + at.getHour() * HOUR + at.getMinute();

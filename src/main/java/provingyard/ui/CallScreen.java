@@ -16,6 +16,7 @@ import javafx.scene.layout.StackPane;
 import provingyard.call.Call;
 import provingyard.call.Judge;
 import provingyard.call.Tool;
+import provingyard.diagnosis.CaseScore;
 import provingyard.picture.Theme;
 import provingyard.picture.View;
 import provingyard.scenario.Point;
@@ -28,8 +29,22 @@ final class CallScreen extends StackPane {
      * How a call is lived.
      *
      * @param practice whether it counts nothing
+     * @param reference how long the reference takes, where that is known already; else null
      */
-    record Setting(CallModel.Mode mode, boolean practice) {}
+    record Setting(CallModel.Mode mode, boolean practice, Judge.Reference reference) {
+
+        Setting(CallModel.Mode mode, boolean practice) {
+            this(mode, practice, null);
+        }
+    }
+
+    /** Who goes on after a call. */
+    @FunctionalInterface
+    interface Ending {
+
+        /** The call was lived to its end. */
+        void ended(CallScreen screen, CaseScore score);
+    }
 
     private static final double MARGIN = 12;
     private static final double TRAY_EM = 15.6;
@@ -44,6 +59,7 @@ final class CallScreen extends StackPane {
     private static final int MOST_FAILURES = 30;
 
     private final Setting setting;
+    private final Ending ending;
     private final CallModel model;
     private final YardModel yardModel;
     private final Words words;
@@ -61,10 +77,11 @@ final class CallScreen extends StackPane {
     private final Snapshot sound;
     private final javafx.beans.InvalidationListener panels = o -> sizePanels();
     private int failures;
-    private boolean ending;
+    private boolean isEnding;
 
-    CallScreen(Call call, Setting setting, YardModel yardModel, Words words, Shell shell) {
+    CallScreen(Call call, Setting setting, YardModel yardModel, Words words, Shell shell, Ending ending) {
         this.setting = setting;
+        this.ending = ending;
         this.yardModel = yardModel;
         this.words = words;
         this.shell = shell;
@@ -112,7 +129,7 @@ final class CallScreen extends StackPane {
             }
         });
         model.referenceProperty().addListener(o -> {
-            if (ending) {
+            if (isEnding) {
                 end();
             }
         });
@@ -149,7 +166,9 @@ final class CallScreen extends StackPane {
 
     private void judge() {
         try {
-            Judge.Reference known = Judge.reference(model.site(), model.call().deal());
+            Judge.Reference known = setting.reference() != null
+                    ? setting.reference()
+                    : Judge.reference(model.site(), model.call().deal());
             Platform.runLater(() -> model.judged(known));
         } catch (RuntimeException | Error e) {
             Platform.runLater(() -> shell.unforeseen(e));
@@ -276,19 +295,20 @@ final class CallScreen extends StackPane {
 
     /** Leads on to the debrief, once it is known how long the reference takes. */
     private void end() {
-        ending = true;
+        isEnding = true;
         Judge.Reference reference = model.referenceProperty().get();
         if (reference == null) {
             card.waiting();
         } else if (model.score().isPresent()) {
-            ending = false;
-            shell.onCall().ended(this, model.score().get());
+            isEnding = false;
+            ending.ended(this, model.score().get());
         }
     }
 
     private void leave() {
-        boolean lost = setting.practice() && !model.nowProperty().get().notes().isEmpty();
-        if (lost && !ending) {
+        boolean kept = !setting.practice() && setting.reference() == null;
+        boolean lost = !kept && !model.nowProperty().get().notes().isEmpty();
+        if (lost && !isEnding) {
             Notice.ask(
                     getScene(),
                     words.say("call.leave"),

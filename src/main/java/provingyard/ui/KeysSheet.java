@@ -27,7 +27,7 @@ final class KeysSheet extends VBox {
                     "keys.settings",
                     "keys.tab",
                     "keys.escape"),
-            List.of("keys.route", "keys.stops", "keys.openSite"),
+            List.of("keys.route", "keys.stops", "keys.openSite", "keys.drill"),
             List.of(
                     "keys.season",
                     "keys.play",

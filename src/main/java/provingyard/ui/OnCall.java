@@ -129,13 +129,13 @@ final class OnCall {
     }
 
     private void begin(Call begun, CallScreen.Setting setting, YardModel seen) {
-        screen = new CallScreen(begun, setting, seen, words, shell);
+        screen = new CallScreen(begun, setting, seen, words, shell, this::ended);
         screen.theme(shell.theme().get());
         shell.screen(screen);
     }
 
     /** The call was lived to its end: its debrief opens. */
-    void ended(CallScreen ended, CaseScore score) {
+    private void ended(CallScreen ended, CaseScore score) {
         CallScreen.Setting setting = ended.setting();
         if (!setting.practice()) {
             int points = (int) Math.rint(score.total());

@@ -14,6 +14,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import provingyard.picture.Theme;
 import provingyard.scenario.Scenario;
+import provingyard.scenario.Work;
 
 /** The opening screen: the sites in rising order along a road, and the chosen one's brief at the side. */
 final class RouteSheet extends BorderPane {
@@ -24,6 +25,7 @@ final class RouteSheet extends BorderPane {
     private final SitePictures pictures = new SitePictures();
     private final RoadPane road = new RoadPane(pictures);
     private final RouteSide side;
+    private final DrillRow drill;
     private final VBox page = new VBox();
     private final Label count = new Label();
     private final HBox filters = new HBox();
@@ -51,7 +53,12 @@ final class RouteSheet extends BorderPane {
         HBox head = new HBox(14, title, count, gap, filters);
         head.setAlignment(Pos.CENTER_LEFT);
         head.getStyleClass().add("route-head");
-        page.getChildren().addAll(head, road);
+        drill = new DrillRow(shell::drill);
+        VBox.setMargin(drill, new javafx.geometry.Insets(0, 28, 0, 28));
+        boolean drills = sites.stream().anyMatch(s -> s.work() == Work.SERVICE_CALL);
+        drill.setVisible(drills);
+        drill.setManaged(drills);
+        page.getChildren().addAll(head, drill, road);
         page.getStyleClass().add("route-page");
         ScrollPane scroll = new ScrollPane(page);
         scroll.setFitToWidth(true);
@@ -79,6 +86,7 @@ final class RouteSheet extends BorderPane {
         model = RouteModel.of(sites, shell.book().current());
         count.setText(words.say("route.count", model.done(), sites.size()));
         fillFilters();
+        drill.show(shell.book().current().drill(), words);
         List<SiteCard> next = new ArrayList<>();
         for (RouteModel.Stop stop : model.stops()) {
             if (filter.test(stop)) {
@@ -151,6 +159,11 @@ final class RouteSheet extends BorderPane {
     }
 
     private void key(KeyEvent e) {
+        if (e.getCode() == KeyCode.D && !e.isShortcutDown() && !e.isAltDown() && drill.isVisible()) {
+            shell.drill();
+            e.consume();
+            return;
+        }
         SiteCard at =
                 cards.stream().filter(javafx.scene.Node::isFocused).findFirst().orElse(null);
         if (at == null) {

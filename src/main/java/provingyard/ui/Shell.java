@@ -85,6 +85,7 @@ public final class Shell {
     private RouteSheet route;
     private Opening opening;
     private OnCall onCall;
+    private DrillSession drill;
     private Class<?> sheet;
 
     /** A shell over the sites, in their order, that belongs to no learner and keeps nothing. */
@@ -231,6 +232,9 @@ public final class Shell {
         if (onCall != null) {
             onCall.look();
         }
+        if (drill != null) {
+            drill.look();
+        }
     }
 
     private static Theme next(Theme now) {
@@ -286,6 +290,20 @@ public final class Shell {
         opening.onCancel(this::route);
         screen(opening);
         opening.begin(e -> Platform.runLater(() -> unforeseen(e)));
+    }
+
+    /** Opens a session of the drill deck, over the sites of all service calls. */
+    void drill() {
+        leave();
+        List<Scenario> calls =
+                sites.stream().filter(s -> s.work() == Work.SERVICE_CALL).toList();
+        drill = new DrillSession(calls, words, this);
+        drill.open();
+    }
+
+    /** The session of the drill deck; null for none. */
+    DrillSession drilling() {
+        return drill;
     }
 
     /** The service call from arrival to debrief; null for none. */
@@ -540,6 +558,10 @@ public final class Shell {
         if (onCall != null) {
             onCall.leave();
             onCall = null;
+        }
+        if (drill != null) {
+            drill.leave();
+            drill = null;
         }
     }
 

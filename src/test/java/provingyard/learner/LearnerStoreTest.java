@@ -15,6 +15,10 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import provingyard.drill.Family;
+import provingyard.drill.Form;
+import provingyard.drill.Progress;
+import provingyard.drill.Result;
 import provingyard.learner.LearnerStore.Trouble;
 import provingyard.quantity.UnitSystem;
 import provingyard.scenario.Scenario;
@@ -57,7 +61,34 @@ class LearnerStoreTest {
                 .on("tansy-row", p -> p.lived(71).lived(92).lived(60).with(season))
                 .on("quillback-clinic", p -> p.lived(null))
                 .on("sumac-bend", p -> p.leaving(left()))
-                .following("firstRain");
+                .following("firstRain")
+                .drilled(p -> p.begun()
+                        .after(Family.HYDRAULIC, Result.shown(1))
+                        .after(Family.HYDRAULIC, new Result(Form.HALF, 1, 83, true))
+                        .after(Family.NONE, new Result(Form.WHOLE, 1, 40, false))
+                        .choosing(Family.SENSOR, false));
+    }
+
+    @Test
+    void filesFromBeforeTheDrillDeckStillLoad() throws IOException {
+        Learner plain = Learner.fresh("learner-1", "Ana", LOOK).on("tansy-row", p -> p.lived(71));
+        String older = LearnerFile.write(plain);
+        assertFalse(older.contains("drill"), older);
+        lay("learner-1.json", older);
+        assertEquals(List.of(plain), store().all().learners());
+        assertEquals(Progress.NONE, store().all().learners().get(0).drill());
+    }
+
+    @Test
+    void progressInTheDrillDeckIsKept() {
+        store().save(trained());
+        Progress kept = store().all().learners().get(0).drill();
+        assertEquals(1, kept.sessions());
+        assertEquals(Form.WHOLE, kept.at(Family.HYDRAULIC).next());
+        assertEquals(83, kept.at(Family.HYDRAULIC).results().get(1).points());
+        assertEquals(1, kept.at(Family.HYDRAULIC).support().row());
+        assertFalse(kept.at(Family.SENSOR).support().explains());
+        assertEquals(Form.EXAMPLE, kept.at(Family.ELECTRICAL).next());
     }
 
     private static SavedCall left() {
@@ -149,7 +180,8 @@ class LearnerStoreTest {
                 "[]",
                 "{ \"version\": 1, \"name\": 7 }",
                 "{ \"version\": 0 }",
-                LearnerFile.write(trained()).replace("\"tick\" : 1500", "\"tick\" : 0"))) {
+                LearnerFile.write(trained()).replace("\"tick\" : 1500", "\"tick\" : 0"),
+                LearnerFile.write(trained()).replace("\"HALF\"", "\"QUARTER\""))) {
             lay("learner-1.json", broken);
             LearnerStore.Found found = store().all();
             assertEquals(List.of(), found.learners(), broken);
@@ -162,7 +194,7 @@ class LearnerStoreTest {
             assertEquals(List.of(), store().all().troubles(), "said once");
         }
         try (Stream<Path> files = Files.list(file(""))) {
-            assertEquals(5, files.count(), "all five are still there");
+            assertEquals(6, files.count(), "all six are still there");
         }
     }
 

@@ -2,6 +2,7 @@ package provingyard.ui;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -16,6 +17,8 @@ import provingyard.call.FieldTest;
 import provingyard.call.Tool;
 import provingyard.quantity.UnitSystem;
 import provingyard.scenario.FaultPlan;
+import provingyard.scenario.ServiceCall;
+import provingyard.scenario.Text;
 import provingyard.scenario.Work;
 import provingyard.text.Texts;
 
@@ -48,6 +51,30 @@ class CallTextsTest {
                 }
             }
         }
+    }
+
+    /** What an owner can have seen is said in both languages, with the place by its name. */
+    @Test
+    void ownersSayWhatTheySaw() {
+        List<String> visible = List.of("walkZone", "lookAtHeads", "look", "readMeter", "readRecords");
+        Set<String> well = Set.of("allWell", "headsDry", "dry", "asPlanned");
+        Set<String> said = new TreeSet<>();
+        for (CallSite site : sites) {
+            for (FieldTest test : site.tests()) {
+                List<String> keys =
+                        test.measure() instanceof FieldTest.Measure.Answers answers ? answers.keys() : List.of("");
+                for (String key : visible.contains(test.kind()) ? keys : List.<String>of()) {
+                    if (!well.contains(key)) {
+                        List<String> answer = key.isEmpty() ? List.of() : List.of(key);
+                        Text text = DrillWords.complaint(site, List.of(new ServiceCall.Seen(test.id(), answer, 0)));
+                        said.addAll(List.of(text.en(), text.es()));
+                        assertNotEquals(text.en(), text.es());
+                    }
+                }
+            }
+        }
+        assertTrue(said.size() > 200, "sentences: " + said.size());
+        said.forEach(s -> assertFalse(s.contains("[[") || s.contains("{") || s.isBlank(), s));
     }
 
     private static List<String> said(CallSite site, CallWords texts, String language) {
