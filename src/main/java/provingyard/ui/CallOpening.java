@@ -78,6 +78,8 @@ final class CallOpening extends StackPane implements Progress {
         begin.getStyleClass().addAll("main", "tall");
         begin.setDefaultButton(true);
         begin.setDisable(true);
+        // Whoever presses Enter too early has not cancelled.
+        setFocusTraversable(true);
         begin.setMinWidth(Region.USE_PREF_SIZE);
         begin.setOnAction(e -> {
             Ready now = ready;
@@ -225,6 +227,7 @@ final class CallOpening extends StackPane implements Progress {
         ready = made;
         bar.setVisible(false);
         begin.setDisable(false);
+        setFocusTraversable(false);
         goOn.setDisable(false);
         (left == null ? begin : goOn).requestFocus();
     }

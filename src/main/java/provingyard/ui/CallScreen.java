@@ -36,6 +36,11 @@ final class CallScreen extends StackPane {
         Setting(CallModel.Mode mode, boolean practice) {
             this(mode, practice, null);
         }
+
+        /** Whether it is a card of the drill deck. */
+        boolean drilled() {
+            return reference != null;
+        }
     }
 
     /** Who goes on after a call. */
@@ -112,7 +117,7 @@ final class CallScreen extends StackPane {
         StackPane.setMargin(tray, new Insets(MARGIN));
         StackPane.setMargin(notes, new Insets(MARGIN));
         BorderPane frame = new BorderPane(middle);
-        frame.setTop(new CallTop(model, setting.practice(), words, texts, this::leave, shell::help, menu()));
+        frame.setTop(new CallTop(model, setting, words, texts, this::leave, shell::help, menu()));
         getChildren().add(frame);
         addEventFilter(KeyEvent.KEY_PRESSED, this::key);
         middle.widthProperty().addListener(panels);
@@ -306,7 +311,7 @@ final class CallScreen extends StackPane {
     }
 
     private void leave() {
-        boolean kept = !setting.practice() && setting.reference() == null;
+        boolean kept = !setting.practice() && !setting.drilled();
         boolean lost = !kept && !model.nowProperty().get().notes().isEmpty();
         if (lost && !isEnding) {
             Notice.ask(

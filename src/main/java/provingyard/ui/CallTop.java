@@ -13,6 +13,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import provingyard.scenario.Scenario;
+import provingyard.scenario.Text;
 
 /** A service call's top: way back, where and why, minutes, water, whether lines are marked, and the way to make safe. */
 final class CallTop extends HBox {
@@ -26,7 +27,7 @@ final class CallTop extends HBox {
     private static final PseudoClass WARNS = PseudoClass.getPseudoClass("warns");
 
     private final CallModel model;
-    private final boolean practice;
+    private final CallScreen.Setting setting;
     private final Words words;
     private final CallWords texts;
     private final Label subtitle = new Label();
@@ -38,13 +39,13 @@ final class CallTop extends HBox {
 
     CallTop(
             CallModel model,
-            boolean practice,
+            CallScreen.Setting setting,
             Words words,
             CallWords texts,
             Runnable back,
             Runnable help,
             List<MenuItem> menu) {
-        this.practice = practice;
+        this.setting = setting;
         this.model = model;
         this.words = words;
         this.texts = texts;
@@ -103,6 +104,11 @@ final class CallTop extends HBox {
         return button;
     }
 
+    /** A site's subtitle is about its own complaint; a card of the drill deck has another one. */
+    private Text what(Scenario scenario) {
+        return setting.drilled() ? scenario.call().complaint() : scenario.subtitle();
+    }
+
     private void fit() {
         boolean narrow = getWidth() < WORDS_FIT_FROM * time.value.getFont().getSize() / Figure.VALUE_EM;
         List.of(time, running, lost, marks).forEach(f -> f.terse(narrow));
@@ -111,9 +117,11 @@ final class CallTop extends HBox {
     private void refresh() {
         CallModel.Now now = model.nowProperty().get();
         String mode = words.say(
-                practice ? "call.practice" : "call.mode." + model.mode().name());
+                setting.practice()
+                        ? "call.practice"
+                        : "call.mode." + model.mode().name());
         Scenario scenario = model.site().scenario();
-        subtitle.setText(words.say("call.subtitle", mode, words.say(scenario.subtitle())));
+        subtitle.setText(words.say("call.subtitle", mode, words.say(what(scenario))));
         subtitle.getTooltip().setText(words.say(scenario.call().complaint()));
         String minutes = words.say("call.min", words.display().plain(Math.rint(now.minutes()), 0));
         String goal = model.referenceProperty().get() == null

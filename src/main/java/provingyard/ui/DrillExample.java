@@ -140,6 +140,7 @@ final class DrillExample extends BorderPane {
         StackPane.setAlignment(plan, Pos.TOP_CENTER);
         StackPane.setAlignment(truthPlan, Pos.TOP_CENTER);
         VBox left = new VBox(10, plans);
+        VBox.setVgrow(plans, Priority.ALWAYS);
         VBox sheet = new VBox(14, past, new FittingScroll(told, FittingScroll.BAR));
         sheet.getStyleClass().add("sheet");
         sheet.setMaxHeight(Region.USE_PREF_SIZE);

@@ -33,6 +33,8 @@ final class DrillOpening extends DrillSheet {
         this.back = back;
         begin = main("drill-begin", "drill.begin", begun);
         begin.setDisable(true);
+        // Whoever presses Enter too early has not cancelled.
+        setFocusTraversable(true);
         fill();
     }
 
@@ -83,6 +85,7 @@ final class DrillOpening extends DrillSheet {
         bar.setManaged(!ready);
         if (ready && begin.isDisable()) {
             begin.setDisable(false);
+            setFocusTraversable(false);
             begin.requestFocus();
         }
     }
