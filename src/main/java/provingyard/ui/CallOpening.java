@@ -9,6 +9,7 @@ import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import javafx.application.Platform;
 import javafx.geometry.Pos;
+import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
@@ -20,6 +21,7 @@ import javafx.scene.layout.VBox;
 import provingyard.call.CallSite;
 import provingyard.diagnosis.Hazard;
 import provingyard.scenario.FaultPlan;
+import provingyard.scenario.Problem;
 import provingyard.scenario.Scenario;
 import provingyard.scenario.Text;
 import provingyard.season.Season;
@@ -48,6 +50,7 @@ final class CallOpening extends StackPane implements Progress {
     private final Scenario scenario;
     private final Words words;
     private final Consumer<Throwable> failed;
+    private final Runnable back;
     private final BiConsumer<Ready, CallModel.Mode> begun;
     private final ProgressBar bar = new ProgressBar();
     private final Button begin = new Button();
@@ -71,6 +74,7 @@ final class CallOpening extends StackPane implements Progress {
         this.words = words;
         this.begun = begun;
         this.failed = failed;
+        this.back = back;
         setId("call-opening");
         sheet.getStyleClass().addAll("sheet", "call-brief");
         sheet.setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
@@ -182,11 +186,25 @@ final class CallOpening extends StackPane implements Progress {
         return label;
     }
 
+    /** Whoever wrote the site is told what does not fit, and is led back. */
+    private void refuse(List<Problem> errors) {
+        if (!cancelled) {
+            Scene over = getScene();
+            back.run();
+            Notice.show(over, words.say(scenario.title()), OwnSites.told(errors, words));
+        }
+    }
+
     /** Makes the site ready. */
     void begin(Consumer<Throwable> onFailure) {
         Thread thread = new Thread(
                 () -> {
                     try {
+                        List<Problem> errors = OwnSites.errors(scenario);
+                        if (!errors.isEmpty()) {
+                            Platform.runLater(() -> refuse(errors));
+                            return;
+                        }
                         Ready made = new Ready(CallSite.of(scenario), yard(scenario, this, onFailure));
                         Platform.runLater(() -> hand(made));
                     } catch (CancellationException e) {

@@ -1,6 +1,5 @@
 package provingyard.ui;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import javafx.application.Application;
@@ -9,9 +8,7 @@ import javafx.stage.Stage;
 import provingyard.learner.LearnerStore;
 import provingyard.learner.Look;
 import provingyard.scenario.DataFolder;
-import provingyard.scenario.Read;
 import provingyard.scenario.Scenario;
-import provingyard.scenario.Sites;
 
 /** The window. */
 public final class ProvingYardApp extends Application {
@@ -28,7 +25,8 @@ public final class ProvingYardApp extends Application {
         Locale locale = Locale.getDefault();
         LearnerStore store = new LearnerStore(DataFolder.find());
         LearnerBook book = new LearnerBook(store, Look.first(locale.getLanguage(), locale.getCountry()));
-        shell = new Shell(sites(), book, 1280, 720);
+        OwnSites.Found found = OwnSites.find();
+        shell = new Shell(found.sites(), book, 1280, 720);
         Thread.setDefaultUncaughtExceptionHandler((thread, e) -> Platform.runLater(() -> shell.unforeseen(e)));
         stage.setTitle("Proving Yard");
         stage.setScene(shell.scene());
@@ -42,18 +40,12 @@ public final class ProvingYardApp extends Application {
         stage.setMinWidth(1000);
         stage.setMinHeight(640);
         stage.show();
+        shell.tellOf(found.errors());
     }
 
     /** All sites that can be read, in their order. */
     static List<Scenario> sites() {
-        List<Scenario> sites = new ArrayList<>();
-        for (Sites.Site site : Sites.list()) {
-            Read<Scenario> read = Sites.open(site.id());
-            if (read.value() != null) {
-                sites.add(read.value());
-            }
-        }
-        return sites;
+        return OwnSites.find().sites();
     }
 
     @Override

@@ -40,6 +40,7 @@ import provingyard.learner.SiteProgress;
 import provingyard.picture.FontRole;
 import provingyard.picture.Theme;
 import provingyard.quantity.UnitSystem;
+import provingyard.scenario.Problem;
 import provingyard.scenario.Scenario;
 import provingyard.scenario.Work;
 import provingyard.season.Season;
@@ -292,12 +293,12 @@ public final class Shell {
         opening.begin(e -> Platform.runLater(() -> unforeseen(e)));
     }
 
-    /** Opens a session of the drill deck, over the sites of all service calls. */
+    /** Opens a session of the drill deck, over the sites of all service calls that are shipped. */
     void drill() {
         leave();
         List<Scenario> calls =
                 sites.stream().filter(s -> s.work() == Work.SERVICE_CALL).toList();
-        drill = new DrillSession(calls, words, this);
+        drill = new DrillSession(OwnSites.shipped(calls), words, this);
         drill.open();
     }
 
@@ -520,6 +521,13 @@ public final class Shell {
             Thread.currentThread().interrupt();
         } catch (ExecutionException | TimeoutException e) {
             unforeseen(e);
+        }
+    }
+
+    /** Says which sites cannot be read, and why. */
+    void tellOf(List<Problem> errors) {
+        if (!errors.isEmpty()) {
+            Notice.show(scene, words.say("sites.unread"), OwnSites.told(errors, words));
         }
     }
 
