@@ -10,7 +10,7 @@ import provingyard.world.hydraulics.Hands;
 /**
  * The yard while the technician is there: its season lives on, minute by minute, with the valves that hands hold and the
  * zone that runs for a test, and says what water faults lost meanwhile. A leg of a test takes its minutes in whole minutes
- * of the season; what is left over counts for the next one. Mutable; not for several threads.
+ * of the season; what is left over counts for the next one. At the season's end the yard stands still. Mutable; not for several threads.
  */
 final class Visit {
 

@@ -9,6 +9,9 @@ import provingyard.scenario.Problem.Code;
 /** Season, weather, schedule, soils and lesson fit each other. */
 final class SeasonChecks {
 
+    /** Days that a season goes on after a technician's arrival at least: a visit, and two days until marks are there. */
+    private static final int STAY = 3;
+
     private final JsonNode tree;
     private final JsonNode own;
     private final Findings findings;
@@ -157,11 +160,14 @@ final class SeasonChecks {
         }
     }
 
+    /** The season must go on while the technician is there and waits for marks. */
     private void arrival() {
         int days = tree.at("/season/days").asInt(0);
         JsonNode day = tree.at("/call/arrives/day");
         if (day.isInt() && days > 0 && day.asInt() > days) {
             findings.error(Code.GEO_DAY, "/call/arrives/day", day.asText(), days + "");
+        } else if (day.isInt() && day.asInt() > days - STAY) {
+            findings.error(Code.SCH_RANGE, "/call/arrives/day", day.asText(), "1", days - STAY + "");
         }
     }
 

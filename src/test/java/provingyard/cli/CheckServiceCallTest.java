@@ -84,6 +84,11 @@ class CheckServiceCallTest {
                 " /call/arrives/day ",
                 "GEO-DAY",
                 "Day 99");
+        assertOne(
+                check("\"arrives\": { \"day\": 14", "\"arrives\": { \"day\": 18"),
+                " /call/arrives/day ",
+                "SCH-RANGE",
+                "from 1 to 17");
     }
 
     @Test
