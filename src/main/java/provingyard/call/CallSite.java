@@ -77,7 +77,7 @@ public final class CallSite implements Premises {
         hypotheses = heard();
     }
 
-    private CallSite(CallSite same, Scenario scenario) {
+    private CallSite(CallSite same, Scenario scenario, Hypotheses unheard) {
         this.scenario = scenario;
         suspected = same.suspected;
         faults = same.faults;
@@ -88,12 +88,19 @@ public final class CallSite implements Premises {
         kits.putAll(same.kits);
         arrivals = same.arrivals;
         known = same.known;
-        unheard = same.unheard;
+        this.unheard = unheard;
         hypotheses = heard();
     }
 
     private Hypotheses heard() {
         return Complaint.heard(unheard, scenario.call().seen(), this::test, t -> predict(t.action(), start()));
+    }
+
+    /** The same site for somebody who thinks other faults common; what tests would read is shared. */
+    CallSite weighing(Rates rates) {
+        Scenario all = ground.scenario();
+        Suspects other = Suspects.of(scenario, ground.installed(), Wiring.usual(all), rates);
+        return new CallSite(this, scenario, other.hypotheses());
     }
 
     /**
@@ -107,7 +114,7 @@ public final class CallSite implements Premises {
         ServiceCall now = scenario.call();
         ServiceCall other =
                 new ServiceCall(complaint, seen, List.of(), now.arrives(), now.deals(), now.tests(), now.house());
-        return new CallSite(this, scenario.called(other, scenario.faults()));
+        return new CallSite(this, scenario.called(other, scenario.faults()), unheard);
     }
 
     /** Makes a service call's site ready. */

@@ -52,6 +52,20 @@ record Rates(
         }
     }
 
+    /** The same with other weights of kinds and of nothing being wrong. */
+    Rates with(double noneOfAll, Map<String, Double> items) {
+        return new Rates(
+                noneOfAll,
+                items,
+                mainlineOpenings,
+                mainlineExponents,
+                lateralOpening,
+                weepOpening,
+                houseOpening,
+                mainlineSpread,
+                otherSpread);
+    }
+
     double of(FaultPlan.Kind kind) {
         return perItem.get(name(kind));
     }
