@@ -97,7 +97,7 @@ class ScreensFitTest {
             for (Placement placement : setUp.of(kind)) {
                 OpenProgram.ROBOT.interact(() -> model.selectedProperty().set(placement.id()));
                 program.settle();
-                look(faults, placement.id());
+                look(faults, placement.id(), TIGHT);
             }
         }
         expectNone(faults);
@@ -112,7 +112,7 @@ class ScreensFitTest {
         for (KeyCode key : List.of(KeyCode.R, KeyCode.T, KeyCode.S, KeyCode.F1, KeyCode.F10)) {
             OpenProgram.ROBOT.push(key);
             program.settle();
-            look(faults, key.getName());
+            look(faults, key.getName(), TIGHT);
             OpenProgram.ROBOT.push(KeyCode.ESCAPE);
             program.settle();
         }
