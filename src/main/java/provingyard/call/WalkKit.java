@@ -141,13 +141,7 @@ final class WalkKit implements TestKit {
 
     /** A valve that weeps wets the lowest head of its zone while all rests (trade's reasoning, no source). */
     private void lookAtHeads(String zone) {
-        Action action =
-                once("lookAtHeads:" + zone, Action.Kind.TEST, legs(zone, LOOK), "heads." + zone, null, Set.of());
-        Point at = ground.places().get(zone);
-        add("lookAtHeads", zone, at, Tool.LOOK, action, List.of("headsDry", "headsWet"), null, (state, wrong) -> {
-            double wet = resting(zone, wrong) > WEEPS * LITRE_A_MINUTE ? NOTICED : FALSE_DAMP;
-            return new Expected.Odds(List.of(1 - wet, wet));
-        });
+        restingHeads("lookAtHeads", zone, LOOK, "heads.", NOTICED, FALSE_DAMP);
     }
 
     /**
@@ -155,11 +149,20 @@ final class WalkKit implements TestKit {
      * (trade's reasoning, no source).
      */
     private void watchHeads(String zone) {
-        Action action =
-                once("watchHeads:" + zone, Action.Kind.TEST, legs(zone, WATCH), "heads.dried." + zone, null, Set.of());
+        restingHeads("watchHeads", zone, WATCH, "heads.dried.", WATCHED, WET_OTHERWISE);
+    }
+
+    /**
+     * Whether a zone's heads are wet at rest.
+     *
+     * @param weeps how often they are where the valve weeps
+     * @param otherwise how often where it does not
+     */
+    private void restingHeads(String kind, String zone, double minutes, String spot, double weeps, double otherwise) {
+        Action action = once(kind + ":" + zone, Action.Kind.TEST, legs(zone, minutes), spot + zone, null, Set.of());
         Point at = ground.places().get(zone);
-        add("watchHeads", zone, at, Tool.LOOK, action, List.of("headsDry", "headsWet"), null, (state, wrong) -> {
-            double wet = resting(zone, wrong) > WEEPS * LITRE_A_MINUTE ? WATCHED : WET_OTHERWISE;
+        add(kind, zone, at, Tool.LOOK, action, List.of("headsDry", "headsWet"), null, (state, wrong) -> {
+            double wet = resting(zone, wrong) > WEEPS * LITRE_A_MINUTE ? weeps : otherwise;
             return new Expected.Odds(List.of(1 - wet, wet));
         });
     }

@@ -3,6 +3,9 @@ package provingyard.ui;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static provingyard.ui.OpenProgram.isShown;
+import static provingyard.ui.OpenProgram.node;
+import static provingyard.ui.OpenProgram.press;
 
 import java.util.List;
 import javafx.scene.Node;
@@ -38,19 +41,6 @@ class CallJourneyTest {
     @AfterAll
     static void close() throws Exception {
         program.close();
-    }
-
-    private static Node node(String id) {
-        return ROBOT.lookup((Node n) -> id.equals(n.getId())).query();
-    }
-
-    private static boolean isShown(String id) {
-        return ROBOT.lookup((Node n) -> id.equals(n.getId())).tryQuery().isPresent();
-    }
-
-    private static void press(KeyCode key) {
-        ROBOT.press(key).release(key);
-        WaitForAsyncUtils.waitForFxEvents();
     }
 
     private static CallModel model() {

@@ -4,9 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static provingyard.ui.OpenProgram.isShown;
+import static provingyard.ui.OpenProgram.node;
 
 import java.util.List;
-import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -32,14 +33,6 @@ class CallLeftJourneyTest {
     @AfterAll
     static void close() throws Exception {
         program.close();
-    }
-
-    private static Node node(String id) {
-        return ROBOT.lookup((Node n) -> id.equals(n.getId())).query();
-    }
-
-    private static boolean isShown(String id) {
-        return ROBOT.lookup((Node n) -> id.equals(n.getId())).tryQuery().isPresent();
     }
 
     private static void come() throws Exception {

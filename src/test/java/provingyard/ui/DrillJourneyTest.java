@@ -3,9 +3,11 @@ package provingyard.ui;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static provingyard.ui.OpenProgram.isShown;
+import static provingyard.ui.OpenProgram.node;
+import static provingyard.ui.OpenProgram.press;
 
 import java.util.List;
-import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.input.KeyCode;
@@ -13,7 +15,6 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.testfx.api.FxRobot;
-import org.testfx.util.WaitForAsyncUtils;
 import provingyard.drill.Family;
 import provingyard.drill.Form;
 import provingyard.drill.Progress;
@@ -40,19 +41,6 @@ class DrillJourneyTest {
     @AfterAll
     static void close() throws Exception {
         program.close();
-    }
-
-    private static Node node(String id) {
-        return ROBOT.lookup((Node n) -> id.equals(n.getId())).query();
-    }
-
-    private static boolean isShown(String id) {
-        return ROBOT.lookup((Node n) -> id.equals(n.getId())).tryQuery().isPresent();
-    }
-
-    private static void press(KeyCode key) {
-        ROBOT.press(key).release(key);
-        WaitForAsyncUtils.waitForFxEvents();
     }
 
     private static void tabTo(String id) {

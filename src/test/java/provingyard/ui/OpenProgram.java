@@ -4,7 +4,9 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
+import javafx.scene.Node;
 import javafx.scene.image.ImageView;
+import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.testfx.api.FxRobot;
 import org.testfx.api.FxToolkit;
@@ -125,6 +127,21 @@ final class OpenProgram {
         until(() -> ROBOT.lookup(n -> n instanceof ImageView).<ImageView>queryAll().stream()
                 .allMatch(v -> v.getImage() != null));
         settle();
+    }
+
+    /** The node of an id that is shown. */
+    static Node node(String id) {
+        return ROBOT.lookup((Node n) -> id.equals(n.getId())).query();
+    }
+
+    static boolean isShown(String id) {
+        return ROBOT.lookup((Node n) -> id.equals(n.getId())).tryQuery().isPresent();
+    }
+
+    /** Presses a key and waits until what it does is done. */
+    static void press(KeyCode key) {
+        ROBOT.press(key).release(key);
+        WaitForAsyncUtils.waitForFxEvents();
     }
 
     static void until(BooleanSupplier holds) throws Exception {
