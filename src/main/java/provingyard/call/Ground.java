@@ -91,6 +91,7 @@ final class Ground {
                 new FilterKit(this),
                 new HouseKit(this),
                 new DecayKit(this),
+                new ZoneKit(this),
                 new WalkKit(this),
                 new ElectricKit(this),
                 new SensorKit(this));
