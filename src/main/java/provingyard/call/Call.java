@@ -19,6 +19,7 @@ import provingyard.diagnosis.SafetyGates;
 import provingyard.diagnosis.ServiceRun;
 import provingyard.diagnosis.SiteState;
 import provingyard.diagnosis.Trust;
+import provingyard.season.Season;
 import provingyard.season.Snapshot;
 
 /**
@@ -27,6 +28,9 @@ import provingyard.season.Snapshot;
  * another one that goes its own way from any test on.
  */
 public final class Call {
+
+    /** Version of what tests read and the yard does meanwhile; calls kept by another version begin anew. */
+    public static final String ENGINE = Season.ENGINE + "/1";
 
     /**
      * A line of the field notes.

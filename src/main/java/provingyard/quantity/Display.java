@@ -2,6 +2,10 @@ package provingyard.quantity;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import provingyard.quantity.Dimension.Unit;
 
 /**
@@ -13,6 +17,7 @@ import provingyard.quantity.Dimension.Unit;
  */
 public record Display(UnitSystem system, String language) {
 
+    private static final Pattern IN_BRACES = Pattern.compile("\\{([^{}]{1,40})\\}");
     private static final String SPACE = "\u00a0";
     private static final String MINUS = "\u2212";
     /** The only unit that is a word and not a sign. */
@@ -49,6 +54,32 @@ public record Display(UnitSystem system, String language) {
             return number(inner * 1000, fitting(inner * 1000, 2), false) + SPACE + "L";
         }
         return number(show, inner) + SPACE + unit(show);
+    }
+
+    /**
+     * A sentence whose quantities stand in braces as files write them: {@code more than {10 gpm}}. Each is shown in this
+     * system; braces around anything else stay as they are.
+     */
+    public String sentence(String written) {
+        return IN_BRACES.matcher(written).replaceAll(found -> {
+            String shown = Show.SPOKEN.stream()
+                    .flatMap(show -> spoken(show, found.group(1)).stream())
+                    .findFirst()
+                    .orElse(found.group());
+            return Matcher.quoteReplacement(shown);
+        });
+    }
+
+    private Optional<String> spoken(Show show, String quantity) {
+        boolean theirs = List.of(show.symbol(UnitSystem.METRIC), show.symbol(UnitSystem.US)).stream()
+                .anyMatch(symbol -> quantity.trim().endsWith(" " + symbol));
+        boolean only = Show.SPOKEN.stream()
+                        .filter(s -> s.dimension() == show.dimension())
+                        .count()
+                == 1;
+        return (theirs || only) && Quantities.parse(show.dimension(), quantity) instanceof Parsed.Value value
+                ? Optional.of(text(show, value.inner()))
+                : Optional.empty();
     }
 
     /** The number alone, in {@link #unit}. */

@@ -1,5 +1,7 @@
 package provingyard.quantity;
 
+import java.util.List;
+
 /** How a quantity is shown: of which dimension, in which units of the two systems, and how finely. */
 public enum Show {
     /** Distances on the yard. */
@@ -28,6 +30,10 @@ public enum Show {
     PULSES(Dimension.PULSES, "pulses/L", 4, "pulses/gal", 4),
     /** Iced area times time, given in m2 h. */
     ICE(null, "m\u00b2\u00b7h", 3, "ft\u00b2\u00b7h", 2);
+
+    /** What stands in sentences; of lengths each by its own units. */
+    static final List<Show> SPOKEN =
+            List.of(FLOW, PRESSURE, TEMPERATURE, SPEED, RATE, VOLUME, AREA, LENGTH, DEPTH, SHORT_LENGTH);
 
     private final Dimension dimension;
     private final String metric;

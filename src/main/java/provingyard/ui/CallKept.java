@@ -8,7 +8,6 @@ import provingyard.call.CallSite;
 import provingyard.call.Deal;
 import provingyard.diagnosis.Action;
 import provingyard.learner.SavedCall;
-import provingyard.season.Season;
 
 /** A service call that is left before its end: what is kept of it, and how it is lived again from that. */
 final class CallKept {
@@ -38,7 +37,7 @@ final class CallKept {
                 : new SavedCall.Finding(finding.repairClass(), finding.confidence(), done.subList(before, done.size()));
         return new SavedCall(
                 call.site().scenario().contentHash(),
-                Season.ENGINE,
+                Call.ENGINE,
                 call.seed(),
                 call.deal().number(),
                 mode.name(),
@@ -62,7 +61,7 @@ final class CallKept {
     static Optional<Call> again(CallSite site, SavedCall kept) {
         boolean dealt =
                 kept.deal() >= 0 && kept.deal() < site.scenario().call().deals().size();
-        boolean fits = kept.fits(site.scenario().contentHash(), Season.ENGINE);
+        boolean fits = kept.fits(site.scenario().contentHash(), Call.ENGINE);
         if (!dealt || !fits) {
             return Optional.empty();
         }

@@ -7,7 +7,6 @@ import provingyard.call.Deal;
 import provingyard.diagnosis.CaseScore;
 import provingyard.learner.SavedCall;
 import provingyard.scenario.Scenario;
-import provingyard.season.Season;
 
 /** The way through a service call: the arrival, the call, its debrief, and another try from one of its tests. */
 final class OnCall {
@@ -35,7 +34,7 @@ final class OnCall {
         shell.screen(arriving);
         SavedCall kept = kept();
         if (kept != null && kept.isBegun()) {
-            if (kept.fits(scenario.contentHash(), Season.ENGINE)) {
+            if (kept.fits(scenario.contentHash(), Call.ENGINE)) {
                 arriving.offer(kept.tests().size(), CallKept.mode(kept), ready -> goOn(ready, kept));
             } else {
                 sayThatItChanged();

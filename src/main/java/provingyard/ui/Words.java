@@ -68,9 +68,9 @@ public final class Words {
         return texts.get().say(key, values);
     }
 
-    /** A document's text now. */
+    /** A document's text now, its quantities in the units of now. */
     public String say(Text text) {
-        return text == null ? "" : text.in(language());
+        return text == null ? "" : display().sentence(text.in(language()));
     }
 
     /** A live text; values that are observable are followed. */

@@ -67,6 +67,20 @@ class DisplayTest {
         assertEquals(0.3048, inner(SPANISH.read(Show.LENGTH, "1 ft")), 1e-12);
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "more than {10 gpm} ran, more than 10 gpm ran, 'more than 38 L/min ran', 'more than 38 L/min ran'",
+        "{54 psi} and {90 °F}, 54 psi and 90 °F, 3.72 bar and 32.2 °C, '3,72 bar and 32,2 °C'",
+        "{1/4 in} of {30 m}, 0.25 in of 98 ft, 6.4 mm of 30 m, '6,4 mm of 30 m'",
+        "{370 kPa} at {5 m/s}, 54 psi at 11 mph, 3.7 bar at 5 m/s, '3,7 bar at 5 m/s'",
+        "{ten gpm} {} {$1} 10 gpm, {ten gpm} {} {$1} 10 gpm, {ten gpm} {} {$1} 10 gpm, {ten gpm} {} {$1} 10 gpm",
+    })
+    void quantitiesInSentencesAreShownInTheSystem(String written, String us, String metric, String spanish) {
+        assertEquals(us, US.sentence(written));
+        assertEquals(metric, METRIC.sentence(written));
+        assertEquals(spanish, SPANISH.sentence(written));
+    }
+
     private static double inner(Parsed parsed) {
         return assertInstanceOf(Value.class, parsed).inner();
     }
