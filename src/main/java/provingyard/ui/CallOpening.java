@@ -85,11 +85,7 @@ final class CallOpening extends StackPane implements Progress {
         // Whoever presses Enter too early has not cancelled.
         setFocusTraversable(true);
         begin.setMinWidth(Region.USE_PREF_SIZE);
-        begin.setOnAction(e -> {
-            Ready now = ready;
-            ready = null;
-            begun.accept(now, mode);
-        });
+        begin.setOnAction(e -> leave(now -> begun.accept(now, mode)));
         cancel.setId("opening-cancel");
         cancel.getStyleClass().add("tall");
         cancel.setMinWidth(Region.USE_PREF_SIZE);
@@ -153,7 +149,7 @@ final class CallOpening extends StackPane implements Progress {
      * Offers to go on with a call that was left here.
      *
      * @param tests tests done until then
-     * @param then takes the site when that is chosen; it is shown that this takes its time
+     * @param then takes the site when that is chosen
      */
     void offer(int tests, CallModel.Mode leftMode, Consumer<Ready> then) {
         left = new Left(tests, leftMode);
@@ -166,16 +162,19 @@ final class CallOpening extends StackPane implements Progress {
         goOn.setDefaultButton(true);
         goOn.setDisable(true);
         goOn.setMinWidth(Region.USE_PREF_SIZE);
-        goOn.setOnAction(e -> {
-            Ready now = ready;
-            ready = null;
-            begin.setDisable(true);
-            goOn.setDisable(true);
-            bar.setProgress(ProgressBar.INDETERMINATE_PROGRESS);
-            bar.setVisible(true);
-            then.accept(now);
-        });
+        goOn.setOnAction(e -> leave(then));
         fill();
+    }
+
+    /** Hands the site over, and shows that the call takes its time to begin. */
+    private void leave(Consumer<Ready> to) {
+        Ready now = ready;
+        ready = null;
+        begin.setDisable(true);
+        goOn.setDisable(true);
+        bar.setProgress(ProgressBar.INDETERMINATE_PROGRESS);
+        bar.setVisible(true);
+        to.accept(now);
     }
 
     private static Label label(String text, String style) {

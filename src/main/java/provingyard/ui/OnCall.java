@@ -1,6 +1,8 @@
 package provingyard.ui;
 
 import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
 import javafx.application.Platform;
 import provingyard.call.Call;
 import provingyard.call.Deal;
@@ -44,13 +46,14 @@ final class OnCall {
     }
 
     private void arrived(CallOpening.Ready ready, CallModel.Mode mode) {
-        arriving = null;
         long seed = seed();
-        Call begun = Call.begin(ready.site(), Deal.drawn(ready.site(), seed), seed);
-        if (kept() != null) {
-            keep(CallKept.of(begun, mode));
-        }
-        begin(begun, new CallScreen.Setting(mode, false), ready.yard());
+        Deal deal = Deal.drawn(ready.site(), seed);
+        live(ready, () -> Optional.of(Call.begin(ready.site(), deal, seed)), begun -> {
+            if (kept() != null) {
+                keep(CallKept.of(begun.orElseThrow(), mode));
+            }
+            begin(begun.orElseThrow(), new CallScreen.Setting(mode, false), ready.yard());
+        });
     }
 
     /** Whoever comes again, sits elsewhere or gives a call up may find something else wrong. */
@@ -67,14 +70,27 @@ final class OnCall {
         return shell.book().current().at(scenario.id()).call();
     }
 
-    /** Lives again what was left, off the window's thread; begins anew where the site does not take it any more. */
+    /** Lives again what was left; begins anew where the site does not take it any more. */
     private void goOn(CallOpening.Ready ready, SavedCall kept) {
+        CallModel.Mode mode = CallKept.mode(kept);
+        live(ready, () -> CallKept.again(ready.site(), kept), lived -> {
+            if (lived.isEmpty()) {
+                arrived(ready, mode);
+                sayThatItChanged();
+            } else {
+                begin(lived.get(), new CallScreen.Setting(mode, false), ready.yard());
+            }
+        });
+    }
+
+    /** Lives a call up to where it begins, off the window's thread; nothing comes of it where it was cancelled meanwhile. */
+    private void live(CallOpening.Ready ready, Supplier<Optional<Call>> life, Consumer<Optional<Call>> then) {
         CallOpening here = arriving;
         Thread thread = new Thread(
                 () -> {
                     try {
-                        Optional<Call> lived = CallKept.again(ready.site(), kept);
-                        Platform.runLater(() -> livedAgain(here, ready, lived, CallKept.mode(kept)));
+                        Optional<Call> lived = life.get();
+                        Platform.runLater(() -> lived(here, ready, () -> then.accept(lived)));
                     } catch (RuntimeException | Error e) {
                         Platform.runLater(() -> {
                             ready.yard().close();
@@ -84,23 +100,17 @@ final class OnCall {
                         });
                     }
                 },
-                "call-again");
+                "call-begins");
         thread.setDaemon(true);
         thread.start();
     }
 
-    private void livedAgain(CallOpening here, CallOpening.Ready ready, Optional<Call> lived, CallModel.Mode mode) {
-        if (arriving != here) {
+    private void lived(CallOpening here, CallOpening.Ready ready, Runnable then) {
+        if (arriving == here) {
+            then.run();
+        } else {
             ready.yard().close();
-            return;
         }
-        if (lived.isEmpty()) {
-            arrived(ready, mode);
-            sayThatItChanged();
-            return;
-        }
-        arriving = null;
-        begin(lived.get(), new CallScreen.Setting(mode, false), ready.yard());
     }
 
     private void sayThatItChanged() {
@@ -128,6 +138,7 @@ final class OnCall {
     }
 
     private void begin(Call begun, CallScreen.Setting setting, YardModel seen) {
+        arriving = null;
         screen = new CallScreen(begun, setting, seen, words, shell, this::ended);
         screen.theme(shell.theme().get());
         shell.screen(screen);
