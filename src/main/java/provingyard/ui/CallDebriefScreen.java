@@ -52,6 +52,8 @@ final class CallDebriefScreen extends BorderPane {
     private final Words words;
     private final CallDebriefModel model;
     private final Acts acts;
+    private final Consumer<Throwable> onFailure;
+    private boolean forking;
     private final CallDebriefWords sayings;
     private final IntegerProperty at = new SimpleIntegerProperty();
     private final ExecutorService worker = Executors.newSingleThreadExecutor(work -> {
@@ -85,6 +87,7 @@ final class CallDebriefScreen extends BorderPane {
     CallDebriefScreen(CallDebriefModel model, boolean practice, Words words, Consumer<Throwable> onFailure, Acts acts) {
         this.words = words;
         this.acts = acts;
+        this.onFailure = onFailure;
         this.model = model;
         sayings = new CallDebriefWords(words, model.call().site());
         saving = new CallDebriefSaving(model, words, this);
@@ -340,10 +343,28 @@ final class CallDebriefScreen extends BorderPane {
         scrub.requestFocus();
     }
 
+    /** Lives the call again up to a test, off the window's thread. */
     private void fork() {
-        if (!experts) {
-            acts.fork(model.call().fork(forked() - 1));
+        if (experts || forking) {
+            return;
         }
+        forking = true;
+        top.forking();
+        int tests = forked() - 1;
+        worker.execute(() -> {
+            try {
+                Call practice = model.call().fork(tests);
+                Platform.runLater(() -> acts.fork(practice));
+            } catch (RuntimeException | Error e) {
+                onFailure.accept(e);
+            }
+            Platform.runLater(() -> {
+                forking = false;
+                if (getScene() != null) {
+                    heading(model.stateProperty().get());
+                }
+            });
+        });
     }
 
     /** The test that a fork begins with: the one looked at, the last one before the repair where that is looked at. */

@@ -92,6 +92,11 @@ final class CallDebriefTop extends HBox {
         say(true);
     }
 
+    /** The call is being lived again for a fork. */
+    void forking() {
+        fork.setDisable(true);
+    }
+
     private void say(boolean revealed) {
         back.setAccessibleText(sayings.say("review.back"));
         chip.setText(sayings.say("review.practice"));

@@ -129,7 +129,7 @@ class CallDebriefJourneyTest {
         press(KeyCode.END);
         assertTrue(text("#call-debrief-explained").startsWith("Test 3"));
         press(KeyCode.F);
-        assertEquals(1, forks.size());
+        OpenProgram.until("the call is lived again", () -> forks.size() == 1);
         assertEquals(2, forks.get(0).notes().size(), "the third test is chosen anew");
         assertTrue(forks.get(0).finding().isEmpty());
         press(KeyCode.E);
@@ -192,6 +192,7 @@ class CallDebriefJourneyTest {
         press(KeyCode.E);
         press(KeyCode.E);
         press(KeyCode.F);
+        OpenProgram.until("the call is lived again", () -> forks.size() == 1);
         assertEquals(0, forks.get(0).notes().size());
         assertEquals(List.of(), failures);
     }
