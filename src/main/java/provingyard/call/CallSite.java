@@ -175,11 +175,6 @@ public final class CallSite implements Premises {
         return kits.get(test.id()).expected(test, test.action().after(before), wrong);
     }
 
-    /** L/min that faults lose as found, while nothing runs. */
-    public double lost(Case wrong) {
-        return lostAtRest(start(), wrong);
-    }
-
     /** L/min that faults lose while nothing runs. */
     double lostAtRest(SiteState state, Case wrong) {
         return ground.atRest(state, wrong).supply() * LITRES_A_MINUTE;

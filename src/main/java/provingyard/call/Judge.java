@@ -52,11 +52,16 @@ public final class Judge {
         double minutes = 0;
         double litres = 0;
         for (long seed = 0; seed < REFERENCE_RUNS; seed++) {
-            ServiceRun run = play(site, deal, Policies.best(site, Trust.USUAL), seed);
-            minutes += run.testMinutes();
-            litres += lost(site, deal, run);
+            Reference one = of(site, deal, play(site, deal, Policies.best(site, Trust.USUAL), seed));
+            minutes += one.minutes();
+            litres += one.litres();
         }
         return new Reference(minutes / REFERENCE_RUNS, litres / REFERENCE_RUNS);
+    }
+
+    /** How long one way through a deal takes, and what runs away on the living yard meanwhile. */
+    public static Reference of(CallSite site, Deal deal, ServiceRun run) {
+        return new Reference(run.testMinutes(), lost(site, deal, run));
     }
 
     private static double lost(CallSite site, Deal deal, ServiceRun run) {

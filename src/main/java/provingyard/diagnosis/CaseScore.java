@@ -130,8 +130,8 @@ public record CaseScore(
      *     - 10 (1 - min(1, (W_ref + 50)/(W + 50)))
      * </pre>
      *
-     * with H the bits that were left before a test: no action can tell more. Kept within 0 and 100, and at most 59 after an unsafe act. Without a test S and the line of redundant tests give
-     * nothing.
+     * with H the bits that were left before a test: no action can tell more. Kept within 0 and 100, and at most 59 after an
+     * unsafe act. Without a test S and the line of redundant tests give nothing.
      *
      * @param referenceMinutes T_ref, mean minutes of the reference
      */

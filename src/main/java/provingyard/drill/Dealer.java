@@ -122,8 +122,7 @@ public final class Dealer {
         }
         // Where part of a way is done, that way is what the rest is measured by.
         boolean own = slot.form() == Form.EXAMPLE || done > 0;
-        double litres = run.testMinutes() * heard.lost(deal.wrong());
-        Judge.Reference reference = own ? new Judge.Reference(run.testMinutes(), litres) : Judge.reference(heard, deal);
+        Judge.Reference reference = own ? Judge.of(heard, deal, run) : Judge.reference(heard, deal);
         if (run.testMinutes() > FAIR * reference.minutes()) {
             return Optional.empty();
         }
